@@ -1,1 +1,55 @@
-export {};
+export { evaluateSum } from './quantity/arithmetic.js';
+export { fromBase, toBase, unitsOf } from './quantity/convert.js';
+export {
+	type Kind,
+	type KindName,
+	kindNames,
+	kindOf,
+	type UnitHabit,
+	type UnitOfKind,
+} from './quantity/kinds.js';
+export { shownIn, write, writeNumber } from './quantity/write.js';
+export { type RuleSet, ruleSetOf } from './rules/rules.js';
+export { awgSizes, type ConductorSize, conductorSize, metricSizes } from './tables/conductors.js';
+export {
+	type Context,
+	defaultContext,
+	type Language,
+	languages,
+	type Region,
+	regions,
+} from './topic/context.js';
+export { type AnyTopic, type Need, type System, systems } from './topic/declare.js';
+export {
+	baseUnitOf,
+	type Field,
+	type FieldMeta,
+	type Fields,
+	type FieldType,
+	type FieldValue,
+} from './topic/field.js';
+export { acceptedBy } from './topic/problems.js';
+export { runTopic } from './topic/run.js';
+export {
+	type Assumption,
+	assumptionSchema,
+	type Finding,
+	findingSchema,
+	type Missing,
+	type Neighbour,
+	neighbourSchema,
+	type Outcome,
+	type Refusal,
+	type Result,
+	resultSchema,
+	type Severity,
+	type Sizing,
+	type Step,
+	severities,
+	sizingSchema,
+	stepSchema,
+	type Tipping,
+	tippingSchema,
+} from './topic/sizing.js';
+export { monthNames, showValue } from './topic/value.js';
+export { topicNamed, topics } from './topics/index.js';

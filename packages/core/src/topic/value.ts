@@ -1,0 +1,42 @@
+import { write, writeNumber } from '../quantity/write.js';
+import type { Context } from './context.js';
+import type { Field, FieldValue } from './field.js';
+
+export const monthNames = [
+	'January',
+	'February',
+	'March',
+	'April',
+	'May',
+	'June',
+	'July',
+	'August',
+	'September',
+	'October',
+	'November',
+	'December',
+] as const;
+
+/** A field's value as a person reads it. */
+export function showValue(field: Field, value: FieldValue, context: Context): string {
+	const { type } = field;
+	if (typeof value === 'boolean') return value ? 'yes' : 'no';
+	if (typeof value === 'string') return type.sort === 'choice' ? (type.options[value]?.[0] ?? value) : value;
+	if (typeof value === 'number') {
+		if (type.sort === 'quantity') return write(type.kind, value, context.units);
+		if (type.sort === 'month') return monthNames[value - 1] ?? String(value);
+		return writeNumber(value, 3);
+	}
+	if (type.sort !== 'list') return JSON.stringify(value);
+	return value
+		.map((item) =>
+			Object.entries(item)
+				.filter(([, part]) => part !== undefined)
+				.map(([name, part]) => {
+					const inner = type.item[name];
+					return inner === undefined ? String(part) : showValue(inner, part as FieldValue, context);
+				})
+				.join(' '),
+		)
+		.join('; ');
+}
