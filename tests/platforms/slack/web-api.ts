@@ -1,0 +1,383 @@
+/**
+ * The Web API (docs.slack.dev/apis/web-api): every call is a POST whose body is a form (objects as JSON inside
+ * its fields) or JSON; the answer is JSON with `ok`, and with `error` when `ok` is false. Errors and the scope a
+ * method needs are those of each method's page (docs.slack.dev/reference/methods/NAME).
+ */
+
+import { arrayOf, isObject, type JsonObject, objectOf, parseJson, stringOf } from '../common/json.js';
+import { judgeMessage, type Verdict } from './limits.js';
+import type { SlackFile, SlackMessage, Workspace } from './model.js';
+import type { OpenView, Views } from './views.js';
+
+/** Methods of the stand-in with the bot scopes of which one is needed (none: empty). */
+const SCOPES: Record<string, readonly string[]> = {
+	'auth.test': [],
+	'chat.postMessage': ['chat:write'],
+	'chat.update': ['chat:write'],
+	'chat.delete': ['chat:write'],
+	'chat.postEphemeral': ['chat:write'],
+	'views.open': [],
+	'views.push': [],
+	'views.update': [],
+	'views.publish': [],
+	'files.getUploadURLExternal': ['files:write'],
+	'files.completeUploadExternal': ['files:write'],
+	'users.info': ['users:read'],
+	'conversations.info': ['channels:read', 'groups:read', 'im:read', 'mpim:read'],
+	'conversations.open': ['im:write', 'mpim:write', 'channels:manage', 'groups:write'],
+};
+
+export interface SlackCall {
+	readonly method: string;
+	readonly token: string;
+	/** the arguments with JSON inside form fields parsed (blocks, view, files ...) */
+	readonly args: JsonObject;
+	readonly atMs: number;
+	answer: JsonObject;
+}
+
+export interface SlackChannel {
+	readonly id: string;
+	readonly name: string;
+	readonly isIm: boolean;
+	/** the person of a direct-message channel */
+	readonly im?: string;
+	botIsMember: boolean;
+	isArchived: boolean;
+}
+
+export interface WebApiSetting {
+	readonly teamId: string;
+	readonly appId: string;
+	readonly botUserId: string;
+	readonly botToken: string;
+	readonly appToken: string;
+	/** scopes the bot token carries; all when absent */
+	readonly scopes?: readonly string[];
+	readonly workspace: Workspace;
+	readonly views: Views;
+	readonly channels: Map<string, SlackChannel>;
+	readonly users: Map<string, { id: string; name: string; tz: string; locale: string }>;
+	readonly files: Map<string, SlackFile>;
+	readonly nowMs: () => number;
+	/** origin of this server, for addresses it hands out */
+	readonly origin: () => string;
+	readonly socketUrl: () => string;
+	readonly judged: (verdict: Verdict, where: string, payload: JsonObject) => void;
+}
+
+const failure = (error: string, more: JsonObject = {}): JsonObject => ({ ok: false, error, ...more });
+
+/** Arguments from a request body; fields that hold JSON objects or arrays are parsed. */
+export function decodeArguments(contentType: string, body: string): JsonObject {
+	if (contentType.startsWith('application/json')) return objectOf(parseJson(body));
+	const args: JsonObject = {};
+	for (const [name, value] of new URLSearchParams(body)) {
+		const looksStructured =
+			/^[[{]/.test(value) && ['blocks', 'view', 'files', 'attachments', 'metadata'].includes(name);
+		args[name] = looksStructured ? (parseJson(value) ?? value) : value;
+	}
+	return args;
+}
+
+export class WebApi {
+	readonly calls: SlackCall[] = [];
+	private fileCounter = 0;
+
+	constructor(private readonly at: WebApiSetting) {}
+
+	call(method: string, token: string, args: JsonObject): JsonObject {
+		const call: SlackCall = { method, token, args, atMs: this.at.nowMs(), answer: {} };
+		this.calls.push(call);
+		call.answer = this.refusal(method, token) ?? this.run(method, args);
+		return call.answer;
+	}
+
+	private refusal(method: string, token: string): JsonObject | undefined {
+		if (method === 'oauth.v2.access') return undefined;
+		if (method === 'apps.connections.open') {
+			if (token === this.at.appToken) return undefined;
+			return failure(
+				token === this.at.botToken ? 'not_allowed_token_type' : token ? 'invalid_auth' : 'not_authed',
+			);
+		}
+		const needed = SCOPES[method];
+		if (!needed) return failure('unknown_method', { req_method: method });
+		if (token === '') return failure('not_authed');
+		if (token !== this.at.botToken) return failure('invalid_auth');
+		const { scopes } = this.at;
+		if (scopes && needed.length > 0 && !needed.some((one) => scopes.includes(one))) {
+			return failure('missing_scope', { needed: needed[0], provided: scopes.join(',') });
+		}
+		return undefined;
+	}
+
+	private run(method: string, args: JsonObject): JsonObject {
+		switch (method) {
+			case 'auth.test':
+				return {
+					ok: true,
+					url: 'https://workshop.example/',
+					team: 'Workshop',
+					user: 'lugbook',
+					team_id: this.at.teamId,
+					user_id: this.at.botUserId,
+					bot_id: 'B01',
+					is_enterprise_install: false,
+				};
+			case 'apps.connections.open':
+				return { ok: true, url: this.at.socketUrl() };
+			case 'chat.postMessage':
+			case 'chat.postEphemeral':
+				return this.post(method, args);
+			case 'chat.update':
+				return this.update(args);
+			case 'chat.delete':
+				return this.remove(args);
+			case 'views.open':
+			case 'views.push':
+				return this.viewAnswer(
+					this.at.views.open(stringOf(args.trigger_id), objectOf(args.view)),
+					method,
+					args,
+				);
+			case 'views.update': {
+				const hash = args.hash === undefined ? undefined : stringOf(args.hash);
+				return this.viewAnswer(
+					this.at.views.update(stringOf(args.view_id), hash, objectOf(args.view)),
+					method,
+					args,
+				);
+			}
+			case 'views.publish': {
+				const user = stringOf(args.user_id);
+				if (!this.at.users.has(user)) return failure('user_not_found');
+				const { verdict, id } = this.at.views.publish(user, objectOf(args.view));
+				this.at.judged(verdict, method, args);
+				if (verdict.error) return this.withDetails(verdict);
+				return { ok: true, view: { id, type: 'home' } };
+			}
+			case 'files.getUploadURLExternal':
+				return this.announceFile(args);
+			case 'files.completeUploadExternal':
+				return this.completeFiles(args);
+			case 'users.info': {
+				const user = this.at.users.get(stringOf(args.user));
+				if (!user) return failure('user_not_found');
+				const profile = { real_name: user.name, display_name: user.name };
+				return { ok: true, user: { ...user, real_name: user.name, is_bot: false, profile } };
+			}
+			case 'conversations.info': {
+				const channel = this.at.channels.get(stringOf(args.channel));
+				if (!channel) return failure('channel_not_found');
+				return { ok: true, channel: this.channelObject(channel) };
+			}
+			case 'conversations.open': {
+				const user = stringOf(args.users);
+				if (!this.at.users.has(user)) return failure('user_not_found');
+				const id = `D${user}`;
+				if (!this.at.channels.has(id)) {
+					this.at.channels.set(id, {
+						id,
+						name: id,
+						isIm: true,
+						im: user,
+						botIsMember: true,
+						isArchived: false,
+					});
+				}
+				return { ok: true, channel: { id } };
+			}
+			case 'oauth.v2.access': {
+				if (args.code !== 'good-code') return failure('invalid_code');
+				return {
+					ok: true,
+					access_token: this.at.botToken,
+					token_type: 'bot',
+					scope: (this.at.scopes ?? ['chat:write', 'commands']).join(','),
+					bot_user_id: this.at.botUserId,
+					app_id: this.at.appId,
+					team: { id: this.at.teamId, name: 'Workshop' },
+					authed_user: { id: 'U01' },
+					enterprise: null,
+				};
+			}
+			default:
+				return failure('unknown_method', { req_method: method });
+		}
+	}
+
+	private channelObject(channel: SlackChannel): JsonObject {
+		return {
+			id: channel.id,
+			name: channel.name,
+			is_channel: !channel.isIm,
+			is_im: channel.isIm,
+			is_member: channel.botIsMember,
+			is_archived: channel.isArchived,
+			...(channel.im === undefined ? {} : { user: channel.im }),
+		};
+	}
+
+	private withDetails(verdict: Verdict): JsonObject {
+		const messages = verdict.problems.map((one) => `[ERROR] ${one.rule} [json-pointer:${one.where}]`);
+		return failure(verdict.error ?? 'invalid_arguments', { response_metadata: { messages } });
+	}
+
+	private viewAnswer(
+		outcome: { error: string; verdict?: Verdict } | { opened: OpenView },
+		method: string,
+		args: JsonObject,
+	): JsonObject {
+		if ('opened' in outcome) return { ok: true, view: { ...outcome.opened.view, hash: outcome.opened.hash } };
+		if (!outcome.verdict) return failure(outcome.error);
+		this.at.judged(outcome.verdict, method, args);
+		return this.withDetails(outcome.verdict);
+	}
+
+	private channelOf(args: JsonObject): SlackChannel | JsonObject {
+		const id = stringOf(args.channel);
+		// A user's id in place of a channel's means the direct messages with that person.
+		const channel = this.at.channels.get(id) ?? this.at.channels.get(`D${id}`);
+		if (!channel) return failure('channel_not_found');
+		if (channel.isArchived) return failure('is_archived');
+		if (!channel.botIsMember) return failure('not_in_channel');
+		return channel;
+	}
+
+	private post(method: string, args: JsonObject): JsonObject {
+		const channel = this.channelOf(args);
+		if (!('botIsMember' in channel)) return channel;
+		const verdict = judgeMessage(args);
+		this.at.judged(verdict, method, args);
+		if (verdict.error) return this.withDetails(verdict);
+		const threadTs = args.thread_ts === undefined ? undefined : stringOf(args.thread_ts);
+		if (threadTs !== undefined && !this.at.workspace.messages.some((one) => one.ts === threadTs)) {
+			return failure('thread_not_found');
+		}
+		const ephemeral = method === 'chat.postEphemeral';
+		if (ephemeral && !this.at.users.has(stringOf(args.user))) return failure('user_not_in_channel');
+		const message = this.at.workspace.post({
+			channel: channel.id as string,
+			user: this.at.botUserId,
+			fromBot: true,
+			via: method,
+			text: stringOf(args.text),
+			blocks: arrayOf(args.blocks).map(objectOf),
+			threadTs,
+			visibleTo: ephemeral ? stringOf(args.user) : undefined,
+		});
+		if (ephemeral) return { ok: true, message_ts: message.ts };
+		return { ok: true, channel: channel.id, ts: message.ts, message: this.messageAnswer(message) };
+	}
+
+	private messageAnswer(message: SlackMessage): JsonObject {
+		return {
+			type: 'message',
+			user: message.user,
+			bot_id: 'B01',
+			ts: message.ts,
+			text: message.text,
+			blocks: message.blocks,
+			...(message.threadTs === undefined ? {} : { thread_ts: message.threadTs }),
+		};
+	}
+
+	/** A bot's own, public message; a private notice can't be changed by its ts. */
+	private ownMessage(args: JsonObject, otherwise: string): SlackMessage | JsonObject {
+		const channel = this.channelOf(args);
+		if (!('botIsMember' in channel)) return channel;
+		const message = this.at.workspace.find(channel.id as string, stringOf(args.ts));
+		if (!message || message.visibleTo !== undefined) return failure('message_not_found');
+		return message.fromBot ? message : failure(otherwise);
+	}
+
+	private update(args: JsonObject): JsonObject {
+		const message = this.ownMessage(args, 'cant_update_message');
+		if (!('edits' in message)) return message;
+		const verdict = judgeMessage(args);
+		this.at.judged(verdict, 'chat.update', args);
+		if (verdict.error) return this.withDetails(verdict);
+		this.at.workspace.edit(message as SlackMessage, stringOf(args.text), arrayOf(args.blocks).map(objectOf));
+		return { ok: true, channel: message.channel, ts: message.ts, text: message.text };
+	}
+
+	private remove(args: JsonObject): JsonObject {
+		const message = this.ownMessage(args, 'cant_delete_message');
+		if (!('edits' in message)) return message;
+		(message as SlackMessage).deleted = true;
+		return { ok: true, channel: message.channel, ts: message.ts };
+	}
+
+	private announceFile(args: JsonObject): JsonObject {
+		const length = Number(args.length);
+		const filename = stringOf(args.filename);
+		const altText = args.alt_text === undefined ? undefined : stringOf(args.alt_text);
+		if (filename === '' || !Number.isInteger(length) || length <= 0) return failure('invalid_arguments');
+		if (altText !== undefined && altText.length > 1000) {
+			const problems = [
+				{ where: 'alt_text', rule: `must be at most 1000 characters (got ${altText.length})` },
+			];
+			this.at.judged({ error: 'alt_text_too_large', problems }, 'files.getUploadURLExternal', args);
+			return failure('alt_text_too_large');
+		}
+		if (/\.(png|jpe?g|gif|webp)$/i.test(filename) && !altText?.trim()) {
+			const problems = [{ where: 'alt_text', rule: 'an image needs a text for those who do not see it' }];
+			this.at.judged({ problems }, 'files.getUploadURLExternal', args);
+		}
+		const id = `F${String(++this.fileCounter).padStart(4, '0')}`;
+		const uploadUrl = `${this.at.origin()}/upload/${id}`;
+		const file: SlackFile = { id, filename, announcedLength: length, uploadUrl, completed: false };
+		this.at.files.set(id, altText === undefined ? file : { ...file, altText });
+		return { ok: true, upload_url: uploadUrl, file_id: id };
+	}
+
+	private completeFiles(args: JsonObject): JsonObject {
+		const asked = arrayOf(args.files).map(objectOf);
+		if (asked.length === 0) return failure('invalid_arguments');
+		const files: SlackFile[] = [];
+		for (const one of asked) {
+			const file = this.at.files.get(stringOf(one.id));
+			if (!file?.bytes || file.completed) return failure('file_not_found');
+			file.title = stringOf(one.title, file.filename);
+			files.push(file);
+		}
+		if (args.channel_id !== undefined) {
+			const channel = this.channelOf({ channel: args.channel_id });
+			if (!('botIsMember' in channel)) return channel;
+			const text = stringOf(args.initial_comment);
+			if (text !== '') this.at.judged(judgeMessage({ text }), 'files.completeUploadExternal', args);
+			this.at.workspace.post({
+				channel: channel.id as string,
+				user: this.at.botUserId,
+				fromBot: true,
+				via: 'files.completeUploadExternal',
+				text,
+				threadTs: args.thread_ts === undefined ? undefined : stringOf(args.thread_ts),
+				files,
+			});
+		}
+		for (const file of files) file.completed = true;
+		return {
+			ok: true,
+			files: files.map((file) => ({ id: file.id, title: file.title, name: file.filename })),
+		};
+	}
+
+	/** Takes the bytes of an announced file. */
+	upload(id: string, bytes: Buffer): { status: number; text: string } {
+		const file = this.at.files.get(id);
+		if (!file) return { status: 404, text: 'no such upload' };
+		if (bytes.length !== file.announcedLength) {
+			const rule = `announced ${file.announcedLength} bytes, got ${bytes.length}`;
+			this.at.judged({ error: 'length_mismatch', problems: [{ where: 'length', rule }] }, 'upload', { id });
+			return { status: 400, text: 'length mismatch' };
+		}
+		file.bytes = bytes;
+		return { status: 200, text: `OK - ${bytes.length}` };
+	}
+}
+
+/** True for the answers by which a token is refused. */
+export const isAuthFailure = (answer: unknown): boolean =>
+	isObject(answer) && (answer.error === 'invalid_auth' || answer.error === 'not_authed');
