@@ -5,18 +5,13 @@ const folder = fileURLToPath(new URL('../../shared/reference/', import.meta.url)
 
 /** The rows of a reference table by column name; cells stay text. Quotes are read as in RFC 4180. */
 export function readTable(file: string): Record<string, string>[] {
-	const [header, ...lines] = readFileSync(folderOf(file), 'utf8').trimEnd().split(/\r?\n/).map(cells);
+	const [header, ...lines] = readFileSync(folder + file, 'utf8').trimEnd().split(/\r?\n/).map(cells);
 	if (header === undefined) throw new Error(`${file} is empty`);
 	return lines.map((line) => Object.fromEntries(header.map((name, index) => [name, line[index] ?? ''])));
 }
 
 export function readJson<T>(file: string): T {
-	return JSON.parse(readFileSync(folderOf(file), 'utf8')) as T;
-}
-
-/** dist/reference is one level deeper than the source, so the folder is looked for upwards. */
-function folderOf(file: string): string {
-	return (folder.includes('/tests/') ? folder.replace(/\/tests\/shared\//, '/shared/') : folder) + file;
+	return JSON.parse(readFileSync(folder + file, 'utf8')) as T;
 }
 
 function cells(line: string): string[] {
