@@ -1,12 +1,5 @@
 import type { CircuitRules, RuleSet, Sourced } from '../rules/rules.js';
-import {
-	type AmpacityTable,
-	bandFactor,
-	interpolatedA,
-	necAmpacity,
-	necBundleBands,
-	tabulatedA,
-} from '../tables/ampacity.js';
+import { ampacityOf, bandFactor, necAmpacity, necBundleBands } from '../tables/ampacity.js';
 import { awgSizes, type ConductorSize, copperResistanceAt } from '../tables/conductors.js';
 import { fromMemory } from '../topic/source.js';
 
@@ -93,7 +86,7 @@ export function checkSize(run: Run, size: ConductorSize, ruleSet: RuleSet): Size
 	const correctedA = perConductor * run.parallel;
 
 	const minimumA = smallestDevice(run, rules);
-	const terminalC = run.terminalC ?? rules.usualTerminalC(minimumA);
+	const terminalC = run.terminalC ?? rules.usualTerminalC(minimumA, size);
 	const cap = terminalC === null ? null : rules.terminalCap(size, terminalC);
 	const terminalA = cap === null ? null : { value: cap.value * run.parallel, source: cap.source };
 	const allowableA = Math.min(correctedA, terminalA?.value ?? Number.POSITIVE_INFINITY);
@@ -134,9 +127,14 @@ export function checkSize(run: Run, size: ConductorSize, ruleSet: RuleSet): Size
 			heat: allowableA >= minimumA,
 			protection: deviceA !== null,
 			drop: dropFraction <= run.dropLimit,
-			minimum: size.areaMm2 >= rules.minimumAreaMm2.value,
+			minimum: size.areaMm2 >= smallestAreaMm2(run, rules),
 		},
 	};
+}
+
+function smallestAreaMm2(run: Run, rules: CircuitRules): number {
+	const parallel = run.parallel > 1 ? (rules.minimumParallelAreaMm2?.value ?? 0) : 0;
+	return Math.max(rules.minimumAreaMm2.value, parallel);
 }
 
 const surrounded: Sourced = {
@@ -148,14 +146,8 @@ const surrounded: Sourced = {
 function enclosedTable(run: Run, size: ConductorSize, rules: CircuitRules): Sourced | null {
 	const free = rules.ampacity(size, run.insulationC);
 	if (free === null || run.supply === 'mains' || run.routing === 'free') return free;
-	const cable = cableAmpacity(necAmpacity, size, Math.min(run.insulationC, 90));
+	const cable = ampacityOf(necAmpacity, awgSizes, size, Math.min(run.insulationC, 90));
 	return cable === null || free.value <= cable ? free : { value: cable, source: necAmpacity.source };
-}
-
-function cableAmpacity(table: AmpacityTable, size: ConductorSize, insulationC: number): number | null {
-	return size.system === 'awg'
-		? tabulatedA(table, size.name, insulationC)
-		: interpolatedA(table, awgSizes, size.areaMm2, insulationC);
 }
 
 function enclosedBundle(run: Run, rules: CircuitRules): Sourced {

@@ -38,7 +38,8 @@ function walk(node: MathNode, depth: number): number | null {
 	if (!math.isOperatorNode(node)) return null;
 	const [first, second] = node.args;
 	if (first === undefined) return null;
-	const a = walk(first, depth + 1);
+	// A long sum leans to the left; only brackets and signs count as depth.
+	const a = walk(first, second === undefined ? depth + 1 : depth);
 	if (a === null) return null;
 	if (second === undefined) return node.fn === 'unaryMinus' ? -a : node.fn === 'unaryPlus' ? a : null;
 	const b = walk(second, depth + 1);

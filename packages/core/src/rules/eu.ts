@@ -1,6 +1,7 @@
 import {
 	ambientFactor,
 	ambientFormulaSource,
+	ampacityOf,
 	bandFactor,
 	boatAmpacity,
 	boatBundleBands,
@@ -11,7 +12,6 @@ import {
 	necAmpacity,
 	necBundleBands,
 	necBundleSource,
-	tabulatedA,
 } from '../tables/ampacity.js';
 import { awgSizes, type ConductorSize, metricSizes, metricSource } from '../tables/conductors.js';
 import {
@@ -30,8 +30,8 @@ import type { RuleSet, Sourced } from './rules.js';
  * table, read at the same area, counts.
  */
 function dcAmpacity(size: ConductorSize, insulationC: number): Sourced | null {
-	const iso = tabulatedA(isoAmpacity, size.name, insulationC);
-	const boat = interpolatedA(boatAmpacity, awgSizes, size.areaMm2, insulationC);
+	const iso = ampacityOf(isoAmpacity, metricSizes, size, insulationC);
+	const boat = ampacityOf(boatAmpacity, awgSizes, size, insulationC);
 	if (iso === null || boat === null) return null;
 	return iso <= boat
 		? { value: iso, source: isoAmpacity.source }
@@ -40,7 +40,7 @@ function dcAmpacity(size: ConductorSize, insulationC: number): Sourced | null {
 
 /** As for direct current, with the cap taken from the verified table for cable, brought to 70 °C. */
 function mainsAmpacity(size: ConductorSize, insulationC: number): Sourced | null {
-	const iec = tabulatedA(iecAmpacity, size.name, insulationC);
+	const iec = ampacityOf(iecAmpacity, metricSizes, size, insulationC);
 	const at75 = interpolatedA(necAmpacity, awgSizes, size.areaMm2, 75);
 	if (iec === null || at75 === null) return null;
 	const cap = at75 * Math.sqrt((70 - 30) / (75 - 30));
@@ -76,6 +76,7 @@ export const eu: RuleSet = {
 			value: 1,
 			source: published('ISO 10133:2012', '7.7, 1 mm² for a conductor run by itself'),
 		},
+		minimumParallelAreaMm2: null,
 		continuous: { value: continuousFactor, source: metricContinuousSource },
 		reactanceOhmPerM: 0,
 	},
@@ -96,6 +97,10 @@ export const eu: RuleSet = {
 		deviceSource: iecRatingsSource,
 		smallConductorLimit: () => null,
 		minimumAreaMm2: { value: 1.5, source: fromMemory('IEC 60364-7-721', '721.524, 1.5 mm²') },
+		minimumParallelAreaMm2: {
+			value: 50,
+			source: fromMemory('NFPA 70 (NEC)', '310.10(G)(1), kept for metric mains too'),
+		},
 		continuous: { value: continuousFactor, source: metricContinuousSource },
 		// 0.08 mohm/m is the usual figure of IEC 60364-5-52 Annex G (from memory); the larger one is kept.
 		reactanceOhmPerM: 0.00015,

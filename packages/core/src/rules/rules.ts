@@ -21,7 +21,7 @@ export interface CircuitRules {
 	/** the cap that the terminals set [A], or null for none */
 	readonly terminalCap: (size: ConductorSize, terminalC: number) => Sourced | null;
 	/** terminal temperature taken where none is given [°C], or null where terminals set no cap of their own */
-	readonly usualTerminalC: (deviceA: number) => number | null;
+	readonly usualTerminalC: (deviceA: number, size: ConductorSize) => number | null;
 	/** standard ratings of protective devices, rising [A] */
 	readonly deviceRatingsA: readonly number[];
 	readonly deviceSource: Source;
@@ -29,6 +29,8 @@ export interface CircuitRules {
 	readonly smallConductorLimit: (size: ConductorSize) => Sourced | null;
 	/** the thinnest conductor allowed for a wire run by itself [mm²] */
 	readonly minimumAreaMm2: Sourced;
+	/** the thinnest conductor that may be one of several in parallel [mm²], or null for no rule */
+	readonly minimumParallelAreaMm2: Sourced | null;
 	/** device rating over a load of 3 h or more */
 	readonly continuous: Sourced;
 	/** reactance of one conductor above 35 mm² [ohm/m]; 0 for direct current */

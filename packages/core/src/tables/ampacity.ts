@@ -1,4 +1,5 @@
 import { fromMemory, published, type Source } from '../topic/source.js';
+import type { ConductorSize } from './conductors.js';
 
 /** Allowable current of a copper conductor by insulation temperature class. */
 export interface AmpacityTable {
@@ -116,6 +117,23 @@ export const engineSpaceFactors: Readonly<Record<number, number>> = {
 	105: 0.85,
 	125: 0.89,
 };
+
+/**
+ * The table's value for any size: as printed where the table has the size, else read at its copper area between the
+ * sizes that the table does have.
+ * @param tableSizes the sizes of the table's own series
+ * @returns [A], or null where the table has no value
+ */
+export function ampacityOf(
+	table: AmpacityTable,
+	tableSizes: readonly ConductorSize[],
+	size: ConductorSize,
+	insulationC: number,
+): number | null {
+	return tableSizes[0]?.system === size.system
+		? tabulatedA(table, size.name, insulationC)
+		: interpolatedA(table, tableSizes, size.areaMm2, insulationC);
+}
 
 interface Band {
 	readonly to: number;

@@ -12,13 +12,14 @@ import {
 	smallestDevice,
 } from '../electrical/conductor.js';
 import { writeNumber } from '../quantity/write.js';
-import type { RuleSet } from '../rules/rules.js';
+import type { CircuitRules, RuleSet } from '../rules/rules.js';
 import { type ConductorSize, conductorSize, copperAlphaSource } from '../tables/conductors.js';
 import type { Region } from '../topic/context.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, conductor, count, flag, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
-import { fromMemory, physics, practice, published } from '../topic/source.js';
+import type { Severity } from '../topic/sizing.js';
+import { fromMemory, physics, practice, published, type Source } from '../topic/source.js';
 
 const fields = {
 	currentA: quantity({
@@ -465,7 +466,8 @@ function calculateWire(input: Input, sheet: Sheet) {
 				'size',
 			);
 		}
-		return judgeNamed(sheet, run, named, checks, choiceMade?.index ?? null);
+		const needed = choiceMade === null ? null : (checks[choiceMade.index] as SizeCheck);
+		return judgeNamed(sheet, run, input, efficiency, named, needed);
 	}
 	if (choiceMade === null) return nothingFits(sheet, run, checks);
 
@@ -558,7 +560,11 @@ function becauseOf(
 		case 'protection':
 			return `${dropText} ${sheet.say`The device decides: it must carry the load and still protect the conductor.`}`;
 		case 'minimum':
-			return `${dropText} ${sheet.say`This is the thinnest conductor allowed for a wire run by itself.`}`;
+			return `${dropText} ${
+				run.parallel > 1
+					? sheet.say`This is the thinnest conductor allowed in parallel.`
+					: sheet.say`This is the thinnest conductor allowed for a wire run by itself.`
+			}`;
 	}
 }
 
@@ -723,7 +729,9 @@ function failureText(sheet: Sheet, run: Run, check: SizeCheck): string {
 	if (!check.passes.drop)
 		return sheet.say`${percentAgainst(check.dropFraction, run.dropLimit)} drop, too much`;
 	if (!check.passes.protection) return sheet.say`no standard device both carries the load and protects it`;
-	return sheet.say`thinner than allowed for a wire run by itself`;
+	return run.parallel > 1
+		? sheet.say`thinner than allowed for conductors in parallel`
+		: sheet.say`thinner than allowed for a wire run by itself`;
 }
 
 function writeNeighbours(sheet: Sheet, run: Run, checks: readonly SizeCheck[], index: number): void {
@@ -811,12 +819,13 @@ function writeFindings(sheet: Sheet, run: Run, check: SizeCheck, input: Input): 
 			sheet.say`Parallel conductors share only when they are of the same length, size and lugs; if one comes off, the others are overloaded behind this device. One thicker conductor is better.`,
 			fromMemory('NFPA 70 (NEC)', '310.10(G): conductors in parallel'),
 		);
-		if (run.supply === 'mains' && check.size.areaMm2 < 53) {
+		const smallest = circuitOf(run, sheet.rules).minimumParallelAreaMm2;
+		if (smallest !== null && check.size.areaMm2 < smallest.value) {
 			sheet.finding(
 				'danger',
 				'parallel-too-thin',
 				sheet.say`On mains only 1/0 AWG (50 mm²) and thicker may be run in parallel.`,
-				fromMemory('NFPA 70 (NEC)', '310.10(G)(1)'),
+				smallest.source,
 			);
 		}
 	}
@@ -847,12 +856,12 @@ function nothingFits(sheet: Sheet, run: Run, checks: readonly SizeCheck[]) {
 function judgeNamed(
 	sheet: Sheet,
 	run: Run,
+	input: Input,
+	efficiency: number,
 	named: ConductorSize,
-	checks: readonly SizeCheck[],
-	chosenIndex: number | null,
+	needed: SizeCheck | null,
 ) {
 	const check = checkSize(run, named, sheet.rules);
-	const needed = chosenIndex === null ? null : (checks[chosenIndex] as SizeCheck);
 	if (check === null) {
 		return sheet.refuse(
 			'not-covered',
@@ -861,7 +870,8 @@ function judgeNamed(
 			'size',
 		);
 	}
-	writeWorking(sheet, run, check, { currentA: run.currentA } as Input, 1);
+	writeWorking(sheet, run, check, input, efficiency);
+	writeFindings(sheet, run, check, input);
 	sheet.result('conductor', 'conductor', named.name);
 	const enough = passesAll(check);
 	sheet.result('verdict', 'verdict', enough ? 'enough' : 'too thin');
@@ -887,14 +897,9 @@ function judgeNamed(
 			because,
 		});
 	}
-	const dangerous = !check.passes.heat || !check.passes.protection;
 	const failure = failureText(sheet, run, check);
-	sheet.finding(
-		dangerous ? 'danger' : 'warning',
-		dangerous ? 'conductor-overloaded' : 'drop-over-limit',
-		sheet.say`${name}: ${failure}.`,
-		dangerous ? check.tableA.source : practice('drop limit'),
-	);
+	const { rule, severity, code, source } = failureOf(run, check, circuitOf(run, sheet.rules));
+	sheet.finding(severity, code, sheet.say`${name}: ${failure}.`, source);
 	if (needed === null) {
 		return sheet.answer(sheet.say`${name} is too thin, and no single size in my tables is enough`, {
 			because,
@@ -905,8 +910,31 @@ function judgeNamed(
 	const device = ratingText(needed.deviceA as number);
 	return sheet.answer(sheet.say`${name} is too thin: take ${right} with a ${device} device`, {
 		because,
-		governedBy: dangerous ? ruleText.heat : ruleText.drop,
+		governedBy: ruleText[rule],
 	});
+}
+
+/** The gravest rule that a named size breaks, as a finding. */
+function failureOf(
+	run: Run,
+	check: SizeCheck,
+	circuit: CircuitRules,
+): { rule: Rule; severity: Severity; code: string; source: Source } {
+	if (!check.passes.heat || !check.passes.protection) {
+		const rule = check.passes.heat ? 'protection' : 'heat';
+		return { rule, severity: 'danger', code: 'conductor-overloaded', source: check.tableA.source };
+	}
+	if (!check.passes.drop) {
+		return {
+			rule: 'drop',
+			severity: 'warning',
+			code: 'drop-over-limit',
+			source: practice('limit of the voltage drop'),
+		};
+	}
+	const parallel = run.parallel > 1 ? circuit.minimumParallelAreaMm2 : null;
+	const { source } = parallel ?? circuit.minimumAreaMm2;
+	return { rule: 'minimum', severity: 'warning', code: 'thinner-than-allowed', source };
 }
 
 function addCautions(sheet: Sheet, mains: boolean, parallel: number): void {
