@@ -58,6 +58,19 @@ export interface ConductorSize {
 	readonly proposed: boolean;
 }
 
+/**
+ * Copper area of a solid wire of the American gauge [mm²]: d = 0.005 in · 92^((36 − n) / 39) (ASTM B258).
+ * @param gauge n; 0 for 1/0, −1 for 2/0, −2 for 3/0, −3 for 4/0
+ */
+export function awgAreaMm2(gauge: number): number {
+	return (Math.PI / 4) * awgDiameterMm(gauge) ** 2;
+}
+
+/** Diameter of a solid wire of the American gauge [mm]: ASTM B258. */
+export function awgDiameterMm(gauge: number): number {
+	return 0.127 * 92 ** ((36 - gauge) / 39);
+}
+
 const metresPerKft = 304.8;
 /** Temperature coefficient of resistance of annealed copper at 20 °C [1/K]: IEC 60028. */
 export const copperAlpha20PerK = 0.00393;

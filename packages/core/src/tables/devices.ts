@@ -21,10 +21,6 @@ export const dcRatingsA: readonly number[] = [
 ];
 export const dcRatingsSource = published('ISO 8820-3', 'blade types C and E; NEC 240.6(A) above');
 
-export interface SmallConductorLimit {
-	readonly limitA: number;
-}
-
 /** Largest device on small mains conductors: NEC 240.4(D). The 18 and 16 AWG values are from memory. */
 export const necSmallConductors: Readonly<Record<string, number>> = {
 	'18 AWG': 7,
