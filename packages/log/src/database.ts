@@ -1,0 +1,34 @@
+import type { Kysely, RawBuilder, Transaction } from 'kysely';
+import type { LogError } from './errors.js';
+import type { Tables } from './tables.js';
+
+export interface Head {
+	number: number;
+	hash: string;
+}
+
+/** What differs between the databases. Everything else of the log is the same code on both. */
+export interface Database {
+	readonly kind: 'sqlite' | 'postgres';
+	readonly db: Kysely<Tables>;
+	/** Writes with the same key are let through one at a time. */
+	writeKey(shop: string): string;
+	/** Reads the head of a shop so that no other writer can read it before this transaction ends. */
+	lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null>;
+	indexWords(transaction: Transaction<Tables>, entryId: number, words: readonly string[]): Promise<void>;
+	unindexWords(transaction: Transaction<Tables>, entryIds: readonly number[]): Promise<void>;
+	/** Condition on `entries.id`: the entry has every one of these words. */
+	hasWords(words: readonly string[]): RawBuilder<boolean>;
+	/** Takes what was deleted out of the database's files, as far as the database lets us. */
+	scrub(): Promise<void>;
+	/** Looks for damage below the level of entries; null when there is none to be seen. */
+	damage(): Promise<string | null>;
+	/** Makes anything thrown by the driver ours. */
+	toLogError(error: unknown): LogError;
+	close(): Promise<void>;
+}
+
+export interface DatabaseOptions {
+	/** How long a statement may wait for a lock, and an operation for a lost server, before it is given up [ms]. */
+	readonly patienceMs: number;
+}

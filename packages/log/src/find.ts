@@ -1,0 +1,142 @@
+import type { Kysely } from 'kysely';
+import { z } from 'zod';
+import type { Database } from './database.js';
+import {
+	ENTRY_KINDS,
+	type EntryKind,
+	entryNumber,
+	identifier,
+	instant,
+	LIMITS,
+	parseOrRefuse,
+	storable,
+} from './entry.js';
+import { LogError } from './errors.js';
+import { selectEntries } from './rows.js';
+import type { Tables } from './tables.js';
+import { wordsOf } from './words.js';
+
+/** Which entries of a shop; everything given must hold. Null asks for entries without a value. */
+export interface LogFilter {
+	build?: string | null | undefined;
+	topic?: string | null | undefined;
+	channel?: string | undefined;
+	thread?: string | null | undefined;
+	/** Entries of a person who has been forgotten are no longer found by the id; see `personTag`. */
+	personId?: string | undefined;
+	personTag?: string | undefined;
+	/** First instant that counts. */
+	from?: string | undefined;
+	/** First instant that no longer counts. */
+	to?: string | undefined;
+	kinds?: readonly EntryKind[] | undefined;
+	states?: readonly string[] | undefined;
+	/** Every one of these words, whole or (letters) as a beginning, in the text, the build or the topic. */
+	words?: string | undefined;
+	follows?: number | undefined;
+	replaces?: number | undefined;
+}
+
+export interface FindOptions extends LogFilter {
+	/** By number; newest first unless said. */
+	order?: 'newest' | 'oldest' | undefined;
+	/** Entries of a page, 50 unless said, at most LIMITS.pageEntries. */
+	limit?: number | undefined;
+	/** `next` of the page before. */
+	cursor?: string | null | undefined;
+}
+
+const DEFAULT_PAGE = 50;
+
+const filterFields = {
+	build: identifier.nullish(),
+	topic: identifier.nullish(),
+	channel: identifier.optional(),
+	thread: identifier.nullish(),
+	personId: identifier.optional(),
+	personTag: identifier.optional(),
+	from: instant.optional(),
+	to: instant.optional(),
+	kinds: z.array(z.enum(ENTRY_KINDS)).max(LIMITS.filterItems).optional(),
+	states: z.array(identifier).max(LIMITS.filterItems).optional(),
+	words: storable(LIMITS.textBytes).optional(),
+	follows: entryNumber.optional(),
+	replaces: entryNumber.optional(),
+};
+const filterSchema = z.strictObject(filterFields);
+const optionsSchema = z.strictObject({
+	...filterFields,
+	order: z.enum(['newest', 'oldest']).default('newest'),
+	limit: z.int().min(1).max(LIMITS.pageEntries).default(DEFAULT_PAGE),
+	cursor: z
+		.string()
+		.regex(/^(newest|oldest):[1-9]\d{0,9}$/, 'is not the `next` of an earlier page')
+		.nullish(),
+});
+
+export type CheckedFilter = z.output<typeof filterSchema>;
+export type CheckedOptions = z.output<typeof optionsSchema>;
+
+export function checkFilter(filter: LogFilter): CheckedFilter {
+	return parseOrRefuse(filterSchema, filter, 'filter');
+}
+
+export function checkOptions(options: FindOptions): CheckedOptions {
+	const checked = parseOrRefuse(optionsSchema, options, 'filter');
+	if (typeof checked.cursor === 'string' && !checked.cursor.startsWith(checked.order)) {
+		throw new LogError(
+			'bad-entry',
+			`filter.cursor is ${checked.cursor}, from a page in another order than ${checked.order}`,
+		);
+	}
+	return checked;
+}
+
+export function cursorNumber(cursor: string): number {
+	return Number(cursor.slice(cursor.indexOf(':') + 1));
+}
+
+/** The query for the filtered entries of a shop, without order and limit. */
+export function filtered(database: Database, db: Kysely<Tables>, shop: string, filter: CheckedFilter) {
+	let query = selectEntries(db).where('entries.shop', '=', shop);
+	for (const column of ['build', 'topic', 'thread'] as const) {
+		const value = filter[column];
+		if (value === null) query = query.where(`entries.${column}`, 'is', null);
+		else if (value !== undefined) query = query.where(`entries.${column}`, '=', value);
+	}
+	for (const column of ['channel', 'follows', 'replaces'] as const) {
+		const value = filter[column];
+		if (value !== undefined) query = query.where(`entries.${column}`, '=', value);
+	}
+	if (filter.personTag !== undefined) query = query.where('entries.person_tag', '=', filter.personTag);
+	const { personId, kinds, states } = filter;
+	if (personId !== undefined) {
+		query = query.where('entries.person_tag', '=', (eb) =>
+			eb
+				.selectFrom('people')
+				.select('people.person_tag')
+				.where('people.shop', '=', shop)
+				.where('people.person_id', '=', personId),
+		);
+	}
+	if (filter.from !== undefined) query = query.where('entries.at', '>=', filter.from);
+	if (filter.to !== undefined) query = query.where('entries.at', '<', filter.to);
+	// PostgreSQL has no `in ()`: an empty list holds for no entry.
+	if (kinds !== undefined) {
+		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb('entries.kind', 'in', kinds)));
+	}
+	if (states !== undefined) {
+		query = query.where((eb) => (states.length === 0 ? eb.lit(false) : eb('entries.state', 'in', states)));
+	}
+	if (filter.words !== undefined) {
+		const words = wordsOf(filter.words);
+		if (words.length > LIMITS.filterItems) {
+			throw new LogError(
+				'bad-entry',
+				`filter.words has ${words.length} words; at most ${LIMITS.filterItems} are searched at once`,
+			);
+		}
+		query = query.where((eb) => (words.length === 0 ? eb.lit(false) : database.hasWords(words)));
+	}
+	return query;
+}

@@ -1,0 +1,239 @@
+import { closeSync, existsSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import BetterSqlite3 from 'better-sqlite3';
+import {
+	CompiledQuery,
+	type DatabaseConnection,
+	type Driver,
+	Kysely,
+	SqliteAdapter,
+	SqliteDialect,
+	SqliteDriver,
+	sql,
+	type Transaction,
+	type TransactionSettings,
+} from 'kysely';
+import type { Database, DatabaseOptions, Head } from './database.js';
+import { driverCode, LogError, messageOf } from './errors.js';
+import type { Tables } from './tables.js';
+import { isPrefix } from './words.js';
+
+/** SQLite waits for a lock on the thread that runs the bot, so it may only wait shortly; we wait between tries. */
+const BLOCKING_WAIT_MS = 20;
+
+/**
+ * Kysely starts every transaction with a plain `begin`, which takes the write lock only at the first write.
+ * Two processes that both read and then write would so get SQLITE_BUSY_SNAPSHOT, which no waiting cures.
+ */
+class ImmediateDriver extends SqliteDriver {
+	readonly #database: BetterSqlite3.Database;
+
+	constructor(database: BetterSqlite3.Database) {
+		super({ database });
+		this.#database = database;
+	}
+
+	override async beginTransaction(
+		connection: DatabaseConnection,
+		settings?: TransactionSettings,
+	): Promise<void> {
+		const begin = settings?.accessMode === 'read only' ? 'begin' : 'begin immediate';
+		await connection.executeQuery(CompiledQuery.raw(begin));
+	}
+
+	override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+		// A full disk or an I/O error has already rolled the transaction back.
+		if (this.#database.inTransaction) await super.rollbackTransaction(connection);
+	}
+}
+
+class TransactionalDdlAdapter extends SqliteAdapter {
+	/** SQLite has it. With it Kysely migrates in one transaction, which `begin immediate` makes exclusive. */
+	override get supportsTransactionalDdl(): boolean {
+		return true;
+	}
+}
+
+class LogSqliteDialect extends SqliteDialect {
+	readonly #database: BetterSqlite3.Database;
+
+	constructor(database: BetterSqlite3.Database) {
+		super({ database });
+		this.#database = database;
+	}
+
+	override createDriver(): Driver {
+		return new ImmediateDriver(this.#database);
+	}
+
+	override createAdapter(): SqliteAdapter {
+		return new TransactionalDdlAdapter();
+	}
+}
+
+/** @param path a file, made with its folder when it isn't there; or `:memory:` */
+export async function openSqlite(path: string, options: DatabaseOptions): Promise<Database> {
+	const inMemory = path === ':memory:';
+	const file = inMemory ? path : resolve(path);
+	let database: BetterSqlite3.Database | undefined;
+	try {
+		if (!inMemory) createFile(file);
+		database = new BetterSqlite3(file, { timeout: BLOCKING_WAIT_MS });
+		await makeDurable(database, inMemory, options.patienceMs);
+	} catch (error) {
+		database?.close();
+		throw toLogError(error);
+	}
+	return new SqliteDatabase(database);
+}
+
+/** Not mkdir's own `recursive`: in a file system that refuses new folders with ENOENT it never returns. */
+function makeFolder(folder: string): void {
+	if (existsSync(folder)) return;
+	makeFolder(dirname(folder));
+	try {
+		mkdirSync(folder, { mode: 0o700 });
+	} catch (error) {
+		if (driverCode(error) !== 'EEXIST') throw error;
+	}
+}
+
+/** The log holds names and what people wrote: only the owner of the process may read it. */
+function createFile(file: string): void {
+	const folder = dirname(file);
+	makeFolder(folder);
+	try {
+		closeSync(openSync(file, 'wx', 0o600));
+	} catch (error) {
+		if (driverCode(error) === 'EEXIST') return;
+		throw error;
+	}
+	// Without this a power cut could take the new file's name away with all that was synced into it.
+	const folderHandle = openSync(folder, 'r');
+	fsyncSync(folderHandle);
+	closeSync(folderHandle);
+}
+
+async function makeDurable(
+	database: BetterSqlite3.Database,
+	inMemory: boolean,
+	patienceMs: number,
+): Promise<void> {
+	// Two processes that switch a new file to WAL at the same moment get SQLITE_BUSY whatever the timeout.
+	const deadline = Date.now() + patienceMs;
+	for (;;) {
+		try {
+			database.pragma('journal_mode = WAL');
+			break;
+		} catch (error) {
+			if (!driverCode(error).startsWith('SQLITE_BUSY') || Date.now() > deadline) throw error;
+			await sleep(5 + Math.random() * 20);
+		}
+	}
+	// The library is built to fall back to NORMAL in WAL mode, which may lose the last commits at a power cut.
+	database.pragma('synchronous = FULL');
+	// On macOS a plain fsync leaves the data in the drive's cache.
+	database.pragma('fullfsync = ON');
+	database.pragma('foreign_keys = ON');
+	// What is deleted is overwritten with zeros: a forgotten name must not stay in a free page.
+	database.pragma('secure_delete = ON');
+	database.pragma('cell_size_check = ON');
+	const expected: Record<string, unknown> = {
+		journal_mode: inMemory ? 'memory' : 'wal',
+		synchronous: 2,
+		foreign_keys: 1,
+		secure_delete: 1,
+	};
+	for (const [name, value] of Object.entries(expected)) {
+		const actual: unknown = database.pragma(name, { simple: true });
+		if (actual !== value) {
+			throw new LogError('unavailable', `SQLite keeps ${name} at ${actual}; the log needs ${value}`);
+		}
+	}
+}
+
+class SqliteDatabase implements Database {
+	readonly kind = 'sqlite';
+	readonly db: Kysely<Tables>;
+	readonly toLogError = toLogError;
+	readonly #database: BetterSqlite3.Database;
+
+	constructor(database: BetterSqlite3.Database) {
+		this.#database = database;
+		this.db = new Kysely<Tables>({ dialect: new LogSqliteDialect(database) });
+	}
+
+	/** SQLite has one writer, whatever the shop. */
+	writeKey(): string {
+		return '';
+	}
+
+	async lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null> {
+		// `begin immediate` holds the lock already.
+		const head = await transaction
+			.selectFrom('heads')
+			.select(['number', 'hash'])
+			.where('shop', '=', shop)
+			.executeTakeFirst();
+		return head ?? null;
+	}
+
+	async indexWords(
+		transaction: Transaction<Tables>,
+		entryId: number,
+		words: readonly string[],
+	): Promise<void> {
+		await sql`insert into word_index (rowid, words) values (${entryId}, ${words.join(' ')})`.execute(
+			transaction,
+		);
+	}
+
+	async unindexWords(transaction: Transaction<Tables>, entryIds: readonly number[]): Promise<void> {
+		for (const id of entryIds) await sql`delete from word_index where rowid = ${id}`.execute(transaction);
+		// A deleted row leaves its words in the index until the segments are merged.
+		await sql`insert into word_index (word_index) values ('optimize')`.execute(transaction);
+	}
+
+	hasWords(words: readonly string[]) {
+		// Words hold letters and digits alone, so nothing in them can end the quotes.
+		const query = words.map((word) => `"${word}"${isPrefix(word) ? '*' : ''}`).join(' AND ');
+		return sql<boolean>`entries.id in (select rowid from word_index where word_index match ${query})`;
+	}
+
+	async scrub(): Promise<void> {
+		// The write-ahead file still holds the pages as they were; this moves and empties it.
+		await sql`pragma wal_checkpoint(truncate)`.execute(this.db);
+	}
+
+	async damage(): Promise<string | null> {
+		const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(1)`.execute(this.db);
+		const first = rows[0]?.integrity_check;
+		return first === undefined || first === 'ok' ? null : first;
+	}
+
+	async close(): Promise<void> {
+		await this.db.destroy();
+		// Kysely closes only a database that it has used.
+		this.#database.close();
+	}
+}
+
+function toLogError(error: unknown): LogError {
+	if (error instanceof LogError) return error;
+	const code = driverCode(error);
+	const detail = `${messageOf(error)}${code === '' ? '' : ` (${code})`}`;
+	if (code.startsWith('SQLITE_FULL') || code === 'ENOSPC' || code === 'EDQUOT') {
+		return new LogError('full', `no room left to write the log; nothing was written: ${detail}`, error);
+	}
+	if (code.startsWith('SQLITE_READONLY') || code === 'EROFS') {
+		return new LogError('read-only', `the log may not be written; nothing was written: ${detail}`, error);
+	}
+	if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) {
+		return new LogError('locked', `another program holds the log; nothing was written: ${detail}`, error);
+	}
+	if (code.startsWith('SQLITE_CORRUPT') || code === 'SQLITE_NOTADB') {
+		return new LogError('corrupt', `the file of the log is damaged or is no log: ${detail}`, error);
+	}
+	return new LogError('unavailable', `the log can't be used: ${detail}`, error);
+}

@@ -1,0 +1,19 @@
+/** Longest word kept in the index; longer runs of letters are no words of the trade. */
+const WORD_LENGTH = 64;
+
+/**
+ * The words of a text, the same for both databases: runs of letters and runs of digits, lower case, in
+ * compatibility form, so that "4AWG", "4 AWG" and "4 awg" are the same words and "mm²" is "mm" and "2".
+ */
+export function wordsOf(text: string): string[] {
+	const runs = text
+		.normalize('NFKC')
+		.toLowerCase()
+		.match(/\p{N}+|[\p{L}\p{M}]+/gu);
+	return [...new Set((runs ?? []).map((run) => [...run].slice(0, WORD_LENGTH).join('')))];
+}
+
+/** A word that may be the beginning of a longer one. A number may not: "12" must not find "120". */
+export function isPrefix(word: string): boolean {
+	return /^[\p{L}\p{M}]{2}/u.test(word);
+}
