@@ -2,7 +2,9 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 // Workspace packages are read from their sources, so a test never sees a stale build.
-const conditions = ['lugbook:source', 'module', 'node', 'import', 'default'];
+// Node gets these conditions too, for `require` as well as `import`: one that names a kind of module, such as
+// 'import', would hand a CommonJS package the other half of its dependency.
+const conditions = ['lugbook:source', 'node'];
 
 export default defineConfig({
 	root: fileURLToPath(new URL('..', import.meta.url)),
