@@ -1,1 +1,4 @@
-export {};
+export type { Conflict, Given } from './fill.js';
+export { longestMessage } from './message.js';
+export { type Previous, Reader, type Reading, type ReadOptions } from './read.js';
+export type { Said } from './words/commands.js';

@@ -1,5 +1,7 @@
+import type { Context } from './context.js';
 import type { Fields, InputOf } from './field.js';
 import type { Decision, Sheet } from './sheet.js';
+import type { Refusal } from './sizing.js';
 
 /** The parts of a van a topic belongs to; reviews and the reference are grouped by them. */
 export const systems = ['wiring', 'energy', 'water', 'climate', 'weight', 'structure'] as const;
@@ -27,18 +29,21 @@ export interface Topic<F extends Fields = Fields> {
 	readonly method: string;
 	readonly fields: F;
 	readonly needs: readonly Need<keyof F & string>[];
+	/** contradictions among what was given, named before anything missing is asked for */
+	readonly contradictions: (given: Partial<InputOf<F>>, context: Context) => readonly Refusal[];
 	readonly calculate: (input: InputOf<F>, sheet: Sheet) => Decision;
 }
 
 /** A topic of any fields, for code that handles them all. */
-export type AnyTopic = Omit<Topic, 'calculate' | 'needs'> & {
+export type AnyTopic = Omit<Topic, 'calculate' | 'needs' | 'contradictions'> & {
 	readonly needs: readonly Need[];
+	readonly contradictions: (given: never, context: Context) => readonly Refusal[];
 	// The engine hands over values that passed this very topic's schemas.
 	readonly calculate: (input: never, sheet: Sheet) => Decision;
 };
 
 export function declareTopic<const F extends Fields>(
-	topic: Omit<Topic<F>, 'needs'> & { readonly needs?: readonly Need<keyof F & string>[] },
+	topic: Omit<Topic<F>, 'needs' | 'contradictions'> & Partial<Pick<Topic<F>, 'needs' | 'contradictions'>>,
 ): Topic<F> {
-	return { ...topic, needs: topic.needs ?? [] };
+	return { needs: [], contradictions: () => [], ...topic };
 }

@@ -27,6 +27,7 @@ export function runTopic(
 		refusals.push(...problems);
 		if (problems.length === 0) input[name] = value;
 	}
+	refusals.push(...topic.contradictions(input as never, context));
 	if (refusals.length > 0) return { status: 'refused', topic: topic.name, refusals };
 
 	const missing = missingOf(topic, input);

@@ -11,14 +11,15 @@ import {
 	type SizeCheck,
 	smallestDevice,
 } from '../electrical/conductor.js';
-import { writeNumber } from '../quantity/write.js';
+import type { KindName } from '../quantity/kinds.js';
+import { write, writeNumber } from '../quantity/write.js';
 import type { CircuitRules, RuleSet } from '../rules/rules.js';
 import { type ConductorSize, conductorSize, copperAlphaSource } from '../tables/conductors.js';
-import type { Region } from '../topic/context.js';
+import type { Context, Region } from '../topic/context.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, conductor, count, flag, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
-import type { Severity } from '../topic/sizing.js';
+import type { Refusal, Severity } from '../topic/sizing.js';
 import { fromMemory, physics, practice, published, type Source } from '../topic/source.js';
 
 const fields = {
@@ -371,8 +372,26 @@ export const wire = declareTopic({
 		'The smallest stranded copper conductor that carries the load and its device, keeps the drop, and is not thinner than the rule set allows. Resistance at operating temperature; ambient, bundle and terminal limits applied. Not for fixed building wiring, motors above 100 A or fault clearing times.',
 	fields,
 	needs: [{ anyOf: ['currentA', 'powerW'], question: 'What current does it carry (or what power)?' }],
+	contradictions: contradictionsIn,
 	calculate: calculateWire,
 });
+
+/** Current and power that don't go together at the voltage named; a tenth apart is rounding, not contradiction. */
+function contradictionsIn(given: Partial<Input>, context: Context): Refusal[] {
+	const { currentA, powerW, voltageV } = given;
+	if (currentA === undefined || powerW === undefined || voltageV === undefined) return [];
+	const impliedA = powerW / (voltageV * (given.efficiency ?? 1));
+	if (Math.abs(impliedA - currentA) <= 0.1 * Math.max(currentA, impliedA)) return [];
+	const show = (kind: KindName, value: number) => write(kind, value, context.units);
+	return [
+		{
+			code: 'contradiction',
+			text: `${show('current', currentA)} and ${show('power', powerW)} at ${show('voltage', voltageV)} contradict each other: that power draws ${show('current', impliedA)}.`,
+			instead: 'Give the current or the power, whichever you trust.',
+			field: 'currentA',
+		},
+	];
+}
 
 function calculateWire(input: Input, sheet: Sheet) {
 	const { rules } = sheet;
@@ -404,17 +423,9 @@ function calculateWire(input: Input, sheet: Sheet) {
 
 	const efficiency = input.efficiency ?? efficiencyOf(input, mains, sheet);
 	const fromPower = input.powerW === undefined ? null : input.powerW / (input.voltageV * efficiency);
-	if (
-		input.currentA !== undefined &&
-		fromPower !== null &&
-		Math.abs(fromPower - input.currentA) > 0.1 * input.currentA
-	) {
-		return sheet.refuse(
-			'contradiction',
-			`${sheet.show('current', input.currentA)} and ${sheet.show('power', input.powerW as number)} at ${sheet.show('voltage', input.voltageV)} contradict each other: that power draws ${sheet.show('current', fromPower)}.`,
-			'Give the current or the power, whichever you trust.',
-			'currentA',
-		);
+	const contradiction = contradictionsIn(input, sheet.context)[0];
+	if (contradiction !== undefined) {
+		return sheet.refuse(contradiction.code, contradiction.text, contradiction.instead, contradiction.field);
 	}
 	const currentA = input.currentA ?? fromPower;
 	if (currentA === null) throw new Error('the declaration asks for current or power');

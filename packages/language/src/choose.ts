@@ -1,0 +1,97 @@
+import type { AnyTopic, Field, Fields, KindName } from '@lugbook/core';
+import { type Element, meaningsFor } from './elements.js';
+
+export interface Candidate {
+	readonly topic: AnyTopic;
+	readonly score: number;
+}
+
+/** The kinds of quantity a topic can place, with those of its list items. */
+export function kindsOf(fields: Fields): ReadonlySet<KindName> {
+	const kinds = new Set<KindName>();
+	for (const field of Object.values(fields)) {
+		if (field.type.sort === 'quantity') kinds.add(field.type.kind);
+		if (field.type.sort === 'list') for (const kind of kindsOf(field.type.item)) kinds.add(kind);
+	}
+	return kinds;
+}
+
+/**
+ * How well each topic fits the message, best first: the words that ask for it, the words of its fields, and whether
+ * it can place the quantities that are there. A word that many topics know says little.
+ */
+export function rankTopics(elements: readonly Element[], topics: readonly AnyTopic[]): Candidate[] {
+	return topics
+		.map((topic) => ({ topic, score: scoreOf(elements, topic) }))
+		.filter((candidate) => candidate.score > 0)
+		.sort((a, b) => b.score - a.score);
+}
+
+function scoreOf(elements: readonly Element[], topic: AnyTopic): number {
+	let score = 0;
+	const counted = new Set<string>();
+	const kinds = kindsOf(topic.fields);
+	const met = new Set<string>();
+	for (const element of elements) {
+		if (element.type === 'phrase') {
+			const meanings = meaningsFor(element, topic.name);
+			if (meanings.length === 0 || counted.has(element.phrase)) continue;
+			counted.add(element.phrase);
+			score += wordWeight(
+				element,
+				meanings.some((one) => one.means === 'topic') ? meanings : null,
+				topic.name,
+			);
+		} else if (element.type === 'quantity') {
+			const fits = element.readings.some((reading) => kinds.has(reading.kind));
+			for (const reading of element.readings) met.add(reading.kind);
+			score += fits ? 1 : -1.5;
+		} else if (element.type === 'unreadable') {
+			// It was meant as a quantity, so the topic is chosen as if it were one.
+			for (const kind of element.kinds) met.add(kind);
+			score += element.kinds.some((kind) => kinds.has(kind)) ? 1 : 0;
+		} else if (element.type === 'conductor') {
+			score += hasSort(topic.fields, 'conductor') ? 1 : -0.5;
+		}
+	}
+	if (score <= 0) return score;
+	return score + neededBonus(topic, met);
+}
+
+type TopicMeanings = ReturnType<typeof meaningsFor>;
+
+/** Words that ask for the topic weigh most; the more topics share a phrase, the less it says. */
+function wordWeight(element: Extract<Element, { type: 'phrase' }>, asTopic: TopicMeanings | null): number {
+	const sharing = new Set(element.meanings.map((meaning) => ('topic' in meaning ? meaning.topic : ''))).size;
+	if (asTopic !== null) {
+		const rank = Math.min(...asTopic.map((one) => (one.means === 'topic' ? one.rank : 99)));
+		const askedFor = new Set(
+			element.meanings
+				.filter((meaning) => meaning.means === 'topic')
+				.map((meaning) => ('topic' in meaning ? meaning.topic : '')),
+		).size;
+		const strength = Math.max(2.5, 4 - 0.15 * rank) + 0.4 * (element.phrase.split(' ').length - 1);
+		return strength / Math.sqrt(askedFor);
+	}
+	const filler = element.meanings.some((meaning) => meaning.means === 'filler') ? 0.3 : 1;
+	return (1.2 * filler) / Math.sqrt(sharing);
+}
+
+/** A topic whose required inputs are all there is likelier meant than one that would have to ask. */
+function neededBonus(topic: AnyTopic, met: ReadonlySet<string>): number {
+	const has = (field: Field | undefined) => field?.type.sort === 'quantity' && met.has(field.type.kind);
+	const required = Object.values(topic.fields).filter(
+		(field) => field.presence === 'required' && field.type.sort === 'quantity',
+	);
+	const groups = topic.needs.map((need) => need.anyOf.some((name) => has(topic.fields[name])));
+	const all = [...required.map(has), ...groups];
+	if (all.length === 0) return 0;
+	const share = all.filter(Boolean).length / all.length;
+	return share === 1 ? 1 + 0.5 * required.length : 0.5 * share;
+}
+
+function hasSort(fields: Fields, sort: Field['type']['sort']): boolean {
+	return Object.values(fields).some(
+		(field) => field.type.sort === sort || (field.type.sort === 'list' && hasSort(field.type.item, sort)),
+	);
+}

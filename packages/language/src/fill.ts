@@ -1,0 +1,286 @@
+import type { AnyTopic, Context, Field, FieldValue } from '@lugbook/core';
+import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
+import { readItems } from './items.js';
+import type { QuantityToken } from './lex.js';
+import { readingFor } from './value.js';
+
+/** One input as read, with the very words it was read from. */
+export interface Given {
+	readonly name: string;
+	readonly value: FieldValue;
+	readonly said: string;
+}
+
+/** Two values for one input: which is meant? */
+export interface Conflict {
+	readonly name: string;
+	readonly values: readonly { readonly value: FieldValue; readonly said: string }[];
+}
+
+export interface Filled {
+	readonly given: readonly Given[];
+	readonly conflicts: readonly Conflict[];
+	/** sentences that say how something was taken */
+	readonly notes: readonly string[];
+	/** elements that found a use */
+	readonly claimed: ReadonlySet<Element>;
+}
+
+/** Puts what stands in the message into the fields of one topic. */
+export function fill(
+	elements: readonly Element[],
+	topic: AnyTopic,
+	message: string,
+	context: Context,
+): Filled {
+	return new Filler(elements, topic, message, context).run();
+}
+
+/** How far, in meaningful pieces, a word may stand from the value it names. */
+const farthest = 3;
+
+class Filler {
+	readonly #elements: readonly Element[];
+	readonly #topic: AnyTopic;
+	readonly #message: string;
+	readonly #context: Context;
+	readonly #values = new Map<string, { value: FieldValue; said: string }[]>();
+	readonly #claimed = new Set<Element>();
+	readonly #notes: string[] = [];
+
+	constructor(elements: readonly Element[], topic: AnyTopic, message: string, context: Context) {
+		this.#elements = elements;
+		this.#topic = topic;
+		this.#message = message;
+		this.#context = context;
+	}
+
+	run(): Filled {
+		this.#words();
+		this.#aliased();
+		this.#items();
+		this.#unaliased();
+		this.#lengthsAsSaid();
+		const given: Given[] = [];
+		const conflicts: Conflict[] = [];
+		for (const [name, values] of this.#values) {
+			const [first] = values;
+			if (first === undefined) continue;
+			if (values.some((one) => one.value !== first.value)) conflicts.push({ name, values });
+			else given.push({ name, value: first.value, said: first.said });
+		}
+		return { given, conflicts, notes: this.#notes, claimed: this.#claimed };
+	}
+
+	#said(from: Element, to: Element = from): string {
+		return this.#message.slice(Math.min(from.start, to.start), Math.max(from.end, to.end));
+	}
+
+	#set(name: string, value: FieldValue, said: string): void {
+		const values = this.#values.get(name) ?? [];
+		if (values.length === 0) this.#values.set(name, values);
+		values.push({ value, said });
+	}
+
+	/** Choices, yes-or-no words, names, months: the words that are values themselves. */
+	#words(): void {
+		for (const [index, element] of this.#elements.entries()) {
+			if (element.type !== 'phrase') continue;
+			for (const meaning of meaningsFor(element, this.#topic.name)) {
+				this.#claimed.add(element);
+				if (meaning.means === 'choice' && !this.#values.has(meaning.field))
+					this.#set(meaning.field, meaning.value, this.#said(element));
+				if (meaning.means === 'flag' && !this.#values.has(meaning.field))
+					this.#set(meaning.field, meaning.value, this.#said(element));
+				if (meaning.means === 'text' && !this.#values.has(meaning.field))
+					this.#set(meaning.field, element.phrase, this.#said(element));
+			}
+			const month = element.meanings.find((meaning) => meaning.means === 'month');
+			const field = this.#fieldOfSort('month');
+			if (month !== undefined && field !== null && this.#isMonth(index, element.phrase)) {
+				this.#set(field, month.month, this.#said(element));
+				this.#claimed.add(element);
+			}
+			if (element.meanings.some((meaning) => meaning.means === 'said')) this.#claimed.add(element);
+		}
+	}
+
+	/** "may" and "mar" are months only where they stand as one. */
+	#isMonth(index: number, phrase: string): boolean {
+		if (phrase !== 'may') return true;
+		const before = this.#elements[index - 1];
+		return (
+			before?.type === 'phrase' && /^(?:in|of|for|during|early|late|mid|through|until)$/.test(before.phrase)
+		);
+	}
+
+	#fieldOfSort(sort: Field['type']['sort']): string | null {
+		return Object.entries(this.#topic.fields).find(([, field]) => field.type.sort === sort)?.[0] ?? null;
+	}
+
+	/** Values that a word beside them names: "fresh 30 gal", "30 gal fresh", "2 people", "drop 3". */
+	#aliased(): void {
+		const pairs = this.#pairs();
+		const before = this.#wordsComeFirst();
+		pairs.sort(
+			(a, b) =>
+				a.cost - b.cost ||
+				Number(a.wordFirst !== before) - Number(b.wordFirst !== before) ||
+				a.order - b.order,
+		);
+		const used = new Set<Element>();
+		for (const pair of pairs) {
+			if (used.has(pair.value) || this.#values.has(pair.name) || used.has(pair.word)) continue;
+			used.add(pair.value);
+			used.add(pair.word);
+			this.#claimed.add(pair.value);
+			this.#set(pair.name, pair.reading, this.#said(pair.value));
+			if (pair.note !== null) this.#notes.push(pair.note);
+		}
+	}
+
+	#wordsComeFirst(): boolean {
+		for (const element of this.#elements) {
+			if (element.type === 'quantity' || element.type === 'number') return false;
+			if (meaningsFor(element, this.#topic.name).some((meaning) => meaning.means === 'alias')) return true;
+		}
+		return true;
+	}
+
+	#pairs() {
+		const pairs: {
+			word: Element;
+			value: Element;
+			name: string;
+			reading: FieldValue;
+			cost: number;
+			wordFirst: boolean;
+			order: number;
+			note: string | null;
+		}[] = [];
+		for (const [at, word] of this.#elements.entries()) {
+			for (const meaning of meaningsFor(word, this.#topic.name)) {
+				if (meaning.means !== 'alias') continue;
+				const field = this.#topic.fields[meaning.field] as Field;
+				for (const [position, value] of this.#elements.entries()) {
+					const reading = readingFor(value, field, this.#context);
+					if (reading === null) continue;
+					const gap = this.#gap(at, position);
+					// A bare number belongs only to the word right beside it.
+					if (gap === null || (value.type === 'number' && gap > 0)) continue;
+					pairs.push({
+						word,
+						value,
+						name: meaning.field,
+						reading: reading.value,
+						cost: gap,
+						wordFirst: at < position,
+						order: position,
+						note: reading.note,
+					});
+				}
+			}
+		}
+		return pairs;
+	}
+
+	/** Meaningful pieces between two places, or null where a clause ends or another value stands between. */
+	#gap(a: number, b: number): number | null {
+		let gap = 0;
+		for (let index = Math.min(a, b) + 1; index < Math.max(a, b); index += 1) {
+			const element = this.#elements[index] as Element;
+			if (isBreak(element)) return null;
+			if (element.type === 'quantity' || element.type === 'number' || element.type === 'conductor')
+				return null;
+			if (!isFiller(element) && element.type !== 'mark') gap += 1;
+		}
+		return gap > farthest ? null : gap;
+	}
+
+	#items(): void {
+		for (const [name, field] of Object.entries(this.#topic.fields)) {
+			if (field.type.sort !== 'list') continue;
+			const read = readItems(
+				this.#elements,
+				this.#topic,
+				name,
+				field.type.item,
+				this.#claimed,
+				this.#message,
+				this.#context,
+			);
+			for (const element of read.claimed) this.#claimed.add(element);
+			if (read.items.length > 0) this.#set(name, read.items, read.said);
+		}
+	}
+
+	/** What no word names goes to the first free field of its kind; one more of a kind is a conflict. */
+	#unaliased(): void {
+		for (const element of this.#elements) {
+			if (this.#claimed.has(element)) continue;
+			if (element.type === 'quantity') this.#placeQuantity(element);
+			if (element.type === 'conductor') {
+				const name = this.#firstFree((field) => field.type.sort === 'conductor');
+				if (name !== null) {
+					this.#set(name, element.name, this.#said(element));
+					this.#claimed.add(element);
+					this.#placeCount(element.count, this.#said(element));
+				}
+			}
+		}
+	}
+
+	#placeQuantity(element: QuantityToken): void {
+		const fits = (field: Field) =>
+			field.type.sort === 'quantity' &&
+			element.readings.some((reading) => reading.kind === (field.type as { kind: string }).kind);
+		const name = this.#firstFree(fits) ?? this.#lastOf(fits);
+		if (name === null) return;
+		const field = this.#topic.fields[name] as Field;
+		const reading = readingFor(element, field, this.#context);
+		if (reading === null) return;
+		this.#set(name, reading.value, this.#said(element));
+		this.#claimed.add(element);
+		this.#placeCount(element.count, this.#said(element));
+		if (element.range) this.#notes.push(`"${this.#said(element)}" is a range: its larger end is taken.`);
+	}
+
+	/** "2 x 200 W": the count goes to the topic's count field that is meant for unmarked counts, the first one. */
+	#placeCount(count: number | null, said: string): void {
+		if (count === null) return;
+		const name = this.#firstFree((field) => field.type.sort === 'count');
+		if (name !== null) this.#set(name, count, said);
+		else this.#notes.push(`I could not use the "${count} x" of "${said}".`);
+	}
+
+	#firstFree(fits: (field: Field) => boolean): string | null {
+		return (
+			Object.entries(this.#topic.fields).find(
+				([name, field]) => fits(field) && !this.#values.has(name),
+			)?.[0] ?? null
+		);
+	}
+
+	#lastOf(fits: (field: Field) => boolean): string | null {
+		return Object.entries(this.#topic.fields).find(([, field]) => fits(field))?.[0] ?? null;
+	}
+
+	/** Typed lengths are one way unless the text says otherwise; which was taken is said. */
+	#lengthsAsSaid(): void {
+		const lengths = this.#values.get('lengthM');
+		if (lengths === undefined) return;
+		const said = (what: string) =>
+			this.#elements.some(
+				(element) =>
+					element.type === 'phrase' &&
+					element.meanings.some((meaning) => meaning.means === 'said' && meaning.what === what),
+			);
+		if (said('round-trip')) {
+			this.#values.set(
+				'lengthM',
+				lengths.map(({ value, said: words }) => ({ value: (value as number) / 2, said: words })),
+			);
+			this.#notes.push('The length was given there and back: half of it is the one-way length.');
+		}
+	}
+}

@@ -1,0 +1,179 @@
+import type { AnyTopic, Context, Field, Fields } from '@lugbook/core';
+import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
+import { readingFor } from './value.js';
+import type { Meaning } from './vocabulary.js';
+
+export interface ReadItems {
+	readonly items: readonly Record<string, unknown>[];
+	readonly claimed: readonly Element[];
+	readonly said: string;
+}
+
+interface Draft {
+	readonly values: Record<string, unknown>;
+	readonly elements: Element[];
+	/** words that may turn out to be its name */
+	readonly words: Element[];
+	hasValue: boolean;
+	hasKnownName: boolean;
+	/** a dash or "to" was met: the next name is the second one */
+	next: boolean;
+}
+
+/**
+ * The things of a list: "fridge 60W 8h, lights 20W 5h, 2 fans 3A". A comma, a line or an "and" begins a new one, and
+ * so does a second value of the same kind or a new name after the values.
+ */
+export function readItems(
+	elements: readonly Element[],
+	topic: AnyTopic,
+	listName: string,
+	item: Fields,
+	taken: ReadonlySet<Element>,
+	message: string,
+	context: Context,
+): ReadItems {
+	const names = Object.entries(item)
+		.filter(([, field]) => field.type.sort === 'text')
+		.map(([name]) => name);
+	const countName = Object.entries(item).find(([, field]) => field.type.sort === 'count')?.[0] ?? null;
+	const drafts: Draft[] = [];
+	let draft = newDraft();
+	let pendingCount: { value: number; element: Element } | null = null;
+
+	const close = () => {
+		if (draft.hasValue || draft.hasKnownName) drafts.push(draft);
+		draft = newDraft();
+	};
+	const begin = (element: Element) => {
+		draft.elements.push(element);
+		if (pendingCount !== null && countName !== null) {
+			draft.values[countName] = pendingCount.value;
+			draft.elements.push(pendingCount.element);
+			pendingCount = null;
+		}
+	};
+
+	for (const element of elements) {
+		if (isBreak(element) || isJoin(element)) {
+			close();
+			continue;
+		}
+		if (element.type === 'mark' && (element.mark === '-' || element.mark === '>') && names.length > 1) {
+			draft.next = true;
+			continue;
+		}
+		const inner = itemMeanings(element, topic.name, listName);
+		if (inner.length > 0) {
+			const asName = inner.find((meaning) => meaning.means === 'text');
+			if (asName !== undefined && draft.hasValue && (draft.hasKnownName || draft.words.length > 0)) close();
+			begin(element);
+			applyWords(draft, inner, element, names);
+			continue;
+		}
+		if (element.type === 'unknown') {
+			if (draft.hasValue && (draft.hasKnownName || draft.words.length > 0)) close();
+			if (draft.next && names[1] !== undefined) {
+				draft.values[names[1]] = message.slice(element.start, element.end);
+				draft.elements.push(element);
+				draft.next = false;
+			} else draft.words.push(element);
+			continue;
+		}
+		if (element.type === 'phrase' && names.length > 1 && /^(?:to|a|bis)$/.test(element.phrase)) {
+			draft.next = true;
+			continue;
+		}
+		if (taken.has(element)) continue;
+		if (element.type === 'number' && countName !== null) {
+			pendingCount = { value: element.value, element };
+			continue;
+		}
+		const name = fieldFor(element, item, draft, context);
+		if (name === null) continue;
+		if (draft.values[name] !== undefined) close();
+		begin(element);
+		setValue(draft, name, element, item, context);
+		if ('count' in element && element.count !== null && countName !== null)
+			draft.values[countName] = element.count;
+	}
+	close();
+
+	for (const one of drafts) nameFromWords(one, names, message);
+	const used = drafts.flatMap((one) => one.elements);
+	const start = Math.min(...used.map((element) => element.start));
+	const end = Math.max(...used.map((element) => element.end));
+	return {
+		items: drafts.map((one) => one.values),
+		claimed: used,
+		said: used.length === 0 ? '' : message.slice(start, end),
+	};
+}
+
+function newDraft(): Draft {
+	return { values: {}, elements: [], words: [], hasValue: false, hasKnownName: false, next: false };
+}
+
+function isJoin(element: Element): boolean {
+	return (
+		(element.type === 'phrase' && /^(?:and|plus|und|y|also)$/.test(element.phrase) && isFiller(element)) ||
+		(element.type === 'mark' && /[&+]/.test(element.mark))
+	);
+}
+
+function itemMeanings(element: Element, topic: string, list: string): Meaning[] {
+	const own = meaningsFor(element, topic);
+	// A word that asks for the topic or names one of its own inputs is no item ("battery", "bank").
+	return own.flatMap((meaning) =>
+		meaning.means === 'item' && meaning.field === list ? [meaning.inner] : [],
+	);
+}
+
+function applyWords(
+	draft: Draft,
+	meanings: readonly Meaning[],
+	element: Element,
+	names: readonly string[],
+): void {
+	for (const meaning of meanings) {
+		if (meaning.means === 'text' && element.type === 'phrase') {
+			const name = draft.next && names[1] !== undefined ? names[1] : (names[0] as string);
+			draft.next = false;
+			const before = draft.values[name];
+			draft.values[name] =
+				typeof before === 'string' && !draft.hasValue
+					? `${before} ${element.phrase}`
+					: (before ?? element.phrase);
+			draft.hasKnownName = true;
+		}
+		if (meaning.means === 'choice') draft.values[meaning.field] = meaning.value;
+		if (meaning.means === 'flag') draft.values[meaning.field] = meaning.value;
+	}
+}
+
+/** The item's field this value belongs to: one not yet filled first, so that "2 m 3 m" fill two lengths in order. */
+function fieldFor(element: Element, item: Fields, draft: Draft, context: Context): string | null {
+	const fitting = Object.entries(item).filter(
+		([, field]) =>
+			(element.type === 'conductor' && field.type.sort === 'conductor') ||
+			(element.type === 'quantity' && readingFor(element, field, context) !== null),
+	);
+	const free = fitting.find(([name]) => draft.values[name] === undefined);
+	return (free ?? fitting[0])?.[0] ?? null;
+}
+
+function setValue(draft: Draft, name: string, element: Element, item: Fields, context: Context): void {
+	draft.values[name] =
+		element.type === 'conductor' ? element.name : readingFor(element, item[name] as Field, context)?.value;
+	draft.hasValue = true;
+}
+
+/** Words that no vocabulary knows name the thing they stand with: "stereo 50 W". */
+function nameFromWords(draft: Draft, names: readonly string[], message: string): void {
+	const [name] = names;
+	if (name === undefined || draft.words.length === 0) return;
+	const words = draft.words.map((element) => message.slice(element.start, element.end)).join(' ');
+	const known = draft.values[name];
+	draft.values[name] = known === undefined ? words : `${words} ${String(known)}`;
+	draft.elements.push(...draft.words);
+}

@@ -1,0 +1,348 @@
+import { conductorSize, evaluateSum, type KindName, toBase } from '@lugbook/core';
+import { type UnitMatch, unitAt, unitPrefixAt } from './units.js';
+import { spelledNumber } from './words/numbers.js';
+
+interface Placed {
+	/** first and behind-last position in the message */
+	readonly start: number;
+	readonly end: number;
+}
+
+export interface Reading1 {
+	readonly kind: KindName;
+	/** in the kind's base unit */
+	readonly value: number;
+	readonly symbol: string;
+}
+
+/** A number with its unit; several readings where the unit serves several kinds. */
+export interface QuantityToken extends Placed {
+	readonly type: 'quantity';
+	readonly readings: readonly Reading1[];
+	/** "2 x 200 W": how many of it */
+	readonly count: number | null;
+	/** a range was written and its larger end is taken */
+	readonly range: boolean;
+}
+
+export type Token =
+	| QuantityToken
+	| (Placed & { readonly type: 'number'; readonly value: number })
+	| (Placed & { readonly type: 'conductor'; readonly name: string; readonly count: number | null })
+	| (Placed & { readonly type: 'word'; readonly word: string })
+	| (Placed & { readonly type: 'mark'; readonly mark: string })
+	/** something that looks like a number but can't be one */
+	| (Placed & { readonly type: 'unreadable'; readonly kinds: readonly KindName[] });
+
+const numberPattern = /^(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?(?![\d,])|\d+[.,]\d+|\d+|[.,]\d+)/;
+const fractions: Readonly<Record<string, number>> = {
+	'½': 0.5,
+	'¼': 0.25,
+	'¾': 0.75,
+	'⅓': 1 / 3,
+	'⅔': 2 / 3,
+	'⅛': 0.125,
+	'⅜': 0.375,
+	'⅝': 0.625,
+	'⅞': 0.875,
+};
+
+/** "1,440" is 1440; "3,5" is 3.5. */
+function toNumber(digits: string): number {
+	if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(digits)) return Number(digits.replaceAll(',', ''));
+	return Number(digits.replace(',', '.'));
+}
+
+/**
+ * The tokens of a message: quantities as people write them, conductor sizes, numbers, words and marks, each with its
+ * place. Every character but blanks belongs to a token, so nothing is lost unseen.
+ *
+ * @param text the plain text of the message
+ * @param message the message as typed
+ * @param isWord whether a word is known, for words glued to a unit
+ */
+export function lex(text: string, message: string, isWord: (word: string) => boolean): Token[] {
+	const lexer = new Lexer(text, message, isWord);
+	return lexer.run();
+}
+
+class Lexer {
+	readonly #text: string;
+	readonly #message: string;
+	readonly #isWord: (word: string) => boolean;
+	readonly #tokens: Token[] = [];
+	#at = 0;
+
+	constructor(text: string, message: string, isWord: (word: string) => boolean) {
+		this.#text = text;
+		this.#message = message;
+		this.#isWord = isWord;
+	}
+
+	run(): Token[] {
+		while (this.#at < this.#text.length) {
+			const before = this.#at;
+			if (/\s/.test(this.#text[this.#at] as string) && this.#text[this.#at] !== '\n') this.#at += 1;
+			else if (
+				!(
+					this.#power() ||
+					this.#sum() ||
+					this.#conductor() ||
+					this.#feetAndInches() ||
+					this.#number() ||
+					this.#word()
+				)
+			) {
+				this.#push({
+					type: 'mark',
+					mark: this.#text[this.#at] as string,
+					start: this.#at,
+					end: this.#at + 1,
+				});
+			}
+			if (this.#at <= before) throw new Error(`the reader stood still at ${before}`);
+		}
+		return this.#tokens;
+	}
+
+	#push(token: Token): true {
+		this.#tokens.push(token);
+		this.#at = token.end;
+		return true;
+	}
+
+	#rest(from = this.#at): string {
+		return this.#text.slice(from, from + 80);
+	}
+
+	#match(pattern: RegExp, from = this.#at): RegExpExecArray | null {
+		return pattern.exec(this.#rest(from));
+	}
+
+	/** Towers of powers, faculties and the like: named as unreadable, never worked out. */
+	#power(): boolean {
+		const match = this.#match(/^[\d.]+\s*(?:\^|\*\*|!)[\d.^*!() ]*/);
+		if (match === null) return false;
+		const end = this.#at + match[0].trimEnd().length;
+		const unit = unitAt(this.#text, this.#message, this.#skipBlanks(end));
+		return this.#push({
+			type: 'unreadable',
+			kinds: unit?.kinds.map(({ kind }) => kind) ?? [],
+			start: this.#at,
+			end: unit === null ? end : this.#skipBlanks(end) + unit.length,
+		});
+	}
+
+	/** "6+9 ft", "2*(3+4) m": only where a plus or a star is there and a unit follows. */
+	#sum(): boolean {
+		const match = this.#match(/^\(?\d[\d.\s()]*[+*][\d.\s()+*]*[\d)]/);
+		if (match === null) return false;
+		const value = evaluateSum(match[0]);
+		const end = this.#at + match[0].length;
+		const unit = unitAt(this.#text, this.#message, this.#skipBlanks(end));
+		if (value === null || unit === null) return false;
+		return this.#quantity(value, end, unit, false);
+	}
+
+	/** "4 AWG", "awg 4", "#4", "4 gauge", "2/0", "35mm2". */
+	#conductor(): boolean {
+		const gauge =
+			this.#match(/^(?:#\s?)?([1-4])\/0(?:\s*-?(?:awg|gauge|ga|aught))?(?![\d\p{L}])/u) ??
+			this.#match(/^(?:#\s?)?(0{2,4})\s*-?(?:awg|gauge|ga)(?![\p{L}\d])/u);
+		if (gauge !== null) {
+			const zeros = gauge[1] as string;
+			const name = `${zeros.startsWith('0') ? zeros.length : zeros}/0 AWG`;
+			return this.#size(name, gauge[0].length);
+		}
+		const plainGauge =
+			this.#match(/^(?:#\s?)?(\d{1,2})\s*-?(?:awg|gauge|gage|ga)(?![\p{L}\d])/u) ??
+			this.#match(/^(?:awg|gauge|gage)\s*#?(\d{1,2})(?![\d/])/) ??
+			this.#match(/^#\s?(\d{1,2})(?![\d\p{L}])/u);
+		if (plainGauge !== null) return this.#size(`${Number(plainGauge[1])} AWG`, plainGauge[0].length);
+		const metric = this.#match(
+			/^(\d+(?:[.,]\d+)?)\s*(?:mm2|mm²|mm\^2|sq\.?\s?mm|sqmm|qmm|mmq|square mm|square millimet(?:er|re)s?|quadratmillimeter)(?![\p{L}\d])/u,
+		);
+		if (metric !== null) return this.#size(`${toNumber(metric[1] as string)} mm²`, metric[0].length);
+		return false;
+	}
+
+	#size(name: string, length: number): boolean {
+		const end = this.#at + length;
+		return this.#push({ type: 'conductor', name, ...this.#takeCount(), end });
+	}
+
+	/** 12' 6", 12 ft 6 in, 12'-6 1/2". */
+	#feetAndInches(): boolean {
+		const match = this.#match(
+			/^(\d+(?:\.\d+)?)\s*(?:'|ft\.?|feet|foot)\s*-?\s*(\d+(?:\.\d+)?)?(?:\s*-?\s*(\d{1,2})\/(\d{1,2}))?\s*(?:"|''|in\b|inch(?:es)?\b)/,
+		);
+		if (match === null || (match[2] === undefined && match[3] === undefined)) return false;
+		const inches = Number(match[2] ?? 0) + (match[3] === undefined ? 0 : Number(match[3]) / Number(match[4]));
+		const metres = Number(match[1]) * 0.3048 + inches * 0.0254;
+		if (!Number.isFinite(metres)) return false;
+		return this.#push({
+			type: 'quantity',
+			readings: [
+				{ kind: 'length', value: metres, symbol: 'ft' },
+				{ kind: 'thickness', value: metres * 1000, symbol: 'in' },
+			],
+			...this.#takeCount(),
+			range: false,
+			end: this.#at + match[0].length,
+		});
+	}
+
+	#number(): boolean {
+		const start = this.#at;
+		const negative =
+			this.#text[start] === '-' &&
+			/\d|[.,]\d/.test(this.#text.slice(start + 1, start + 3)) &&
+			!this.#followsNumber();
+		const first = this.#plainNumber(negative ? start + 1 : start);
+		if (first === null) return false;
+		let { value, end } = first;
+		let range = false;
+		// "10-12 ft", "10 to 12 ft": the larger end is the safe one for what is sized here, and the range is said back.
+		const to = this.#match(/^\s*(?:-|to|bis|a)\s*(?=\d)/, end);
+		if (to !== null && !negative && (to[0].includes('-') || /^\s/.test(to[0]))) {
+			const second = this.#plainNumber(end + to[0].length);
+			if (
+				second !== null &&
+				second.value > value &&
+				this.#unitAfter(second.end) !== null &&
+				this.#unitAfter(end) === null
+			) {
+				value = second.value;
+				end = second.end;
+				range = true;
+			}
+		}
+		if (negative) value = -value;
+		const thousand = /^k(?![\p{L}])/u.test(this.#rest(end));
+		const unit = this.#unitAfter(end);
+		if (unit !== null) return this.#quantity(value, end, unit, range);
+		if (thousand) return this.#push({ type: 'number', value: value * 1000, start, end: end + 1 });
+		return this.#push({ type: 'number', value, start, end });
+	}
+
+	#plainNumber(at: number): { value: number; end: number } | null {
+		const mixed = this.#match(/^(\d+)(?:\s+|-)(\d{1,2})\/(\d{1,2})(?!\d|\/)/, at) ?? null;
+		if (mixed !== null && Number(mixed[3]) > 0) {
+			return { value: Number(mixed[1]) + Number(mixed[2]) / Number(mixed[3]), end: at + mixed[0].length };
+		}
+		const fraction = this.#match(/^(\d{1,2})\/(\d{1,3})(?![\d/])/, at);
+		if (fraction !== null && Number(fraction[2]) > 0) {
+			return { value: Number(fraction[1]) / Number(fraction[2]), end: at + fraction[0].length };
+		}
+		const sign = fractions[this.#text[at] ?? ''];
+		if (sign !== undefined) return { value: sign, end: at + 1 };
+		const match = this.#match(numberPattern, at);
+		if (match === null) return null;
+		const value = toNumber(match[0]);
+		const end = at + match[0].length;
+		const tail = fractions[this.#text[end] ?? ''];
+		if (!Number.isFinite(value)) return null;
+		return tail === undefined ? { value, end } : { value: value + tail, end: end + 1 };
+	}
+
+	#followsNumber(): boolean {
+		const last = this.#tokens.at(-1);
+		return (
+			last !== undefined && (last.type === 'number' || last.type === 'quantity') && last.end === this.#at
+		);
+	}
+
+	#skipBlanks(at: number): number {
+		let next = at;
+		while (this.#text[next] === ' ') next += 1;
+		return next;
+	}
+
+	#unitAfter(end: number): (UnitMatch & { at: number }) | null {
+		const at =
+			this.#text[end] === '-' && /\p{L}/u.test(this.#text[end + 1] ?? '') ? end + 1 : this.#skipBlanks(end);
+		const unit = unitAt(this.#text, this.#message, at);
+		if (unit !== null && !this.#isOtherWord(unit, end, at)) return { ...unit, at };
+		const prefix = at === end ? unitPrefixAt(this.#text, at, this.#isWord) : null;
+		return prefix === null ? null : { ...prefix, at };
+	}
+
+	/** "6 in the van", "4 in series", "3 a day", "2 d printers": a short word that is no unit here. */
+	#isOtherWord(unit: UnitMatch, end: number, at: number): boolean {
+		const after = this.#text.slice(at + unit.length, at + unit.length + 24);
+		if (unit.word === 'in') {
+			return (
+				at > end &&
+				/^\s+(?:the|a|an|my|our|series|parallel|total|all|one|each|january|february|march|april|may|june|july|august|september|october|november|december|summer|winter|engine|insulation)\b/.test(
+					after,
+				)
+			);
+		}
+		if (unit.word === 'a')
+			return /^\s+(?:day|night|week|month|year|time|piece|person|side|row)\b/.test(after);
+		return false;
+	}
+
+	#quantity(value: number, end: number, unit: UnitMatch & { at?: number }, range: boolean): true {
+		const at = unit.at ?? this.#skipBlanks(end);
+		const word = this.#message.slice(at, at + unit.length);
+		const kinds = word === 'mW' ? [{ kind: 'power' as const, symbol: 'mW' }] : unit.kinds;
+		return this.#push({
+			type: 'quantity',
+			readings: kinds.map(({ kind, symbol }) => ({ kind, symbol, value: toBase(kind, value, symbol) })),
+			...this.#takeCount(),
+			range,
+			end: at + unit.length,
+		});
+	}
+
+	/** "2 x 200W", "2x200W", "three 100ah": the number before a quantity tells how many, and joins it. */
+	#takeCount(): { count: number | null; start: number } {
+		const last = this.#tokens.at(-1);
+		const before = this.#tokens.at(-2);
+		if (
+			last?.type === 'word' &&
+			(last.word === 'x' || last.word === 'times') &&
+			before?.type === 'number' &&
+			isCount(before.value)
+		) {
+			this.#tokens.splice(-2);
+			return { count: before.value, start: before.start };
+		}
+		if (
+			last?.type === 'number' &&
+			isCount(last.value) &&
+			last.value > 1 &&
+			/^\s+$/.test(this.#text.slice(last.end, this.#at))
+		) {
+			this.#tokens.pop();
+			return { count: last.value, start: last.start };
+		}
+		return { count: null, start: this.#at };
+	}
+
+	#word(): boolean {
+		const match = this.#match(/^[\p{L}][\p{L}\p{N}]*(?:'(?=[\p{L}])[\p{L}]+)?/u);
+		if (match === null) return false;
+		const word = match[0];
+		const multiplied = /^x(\d)/.exec(word);
+		if (multiplied !== null && this.#tokens.at(-1)?.type === 'number') {
+			// "2x200w": the x belongs to the count.
+			return this.#push({ type: 'word', word: 'x', start: this.#at, end: this.#at + 1 });
+		}
+		const isPhrase = word === 'one' && /^[\s-]+(?:way|size|step|more)\b/.test(this.#rest(this.#at + 3));
+		const spelled = isPhrase ? null : spelledNumber(word);
+		if (spelled !== null)
+			return this.#push({ type: 'number', value: spelled, start: this.#at, end: this.#at + word.length });
+		return this.#push({ type: 'word', word, start: this.#at, end: this.#at + word.length });
+	}
+}
+
+function isCount(value: number): boolean {
+	return Number.isInteger(value) && value >= 1 && value <= 100;
+}
+
+/** True where the name is a size of the tables. */
+export function isKnownSize(name: string): boolean {
+	return conductorSize(name) !== null;
+}

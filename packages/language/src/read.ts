@@ -1,0 +1,273 @@
+import { type AnyTopic, topics as allTopics, type Context, type Region } from '@lugbook/core';
+import { type Candidate, rankTopics } from './choose.js';
+import { type Element, isFiller, toElements } from './elements.js';
+import { type Conflict, type Filled, fill, type Given } from './fill.js';
+import { lex } from './lex.js';
+import { longestMessage, plain } from './message.js';
+import { readingFor } from './value.js';
+import { Vocabulary } from './vocabulary.js';
+import type { Said } from './words/commands.js';
+import { languageOf } from './words/common.js';
+
+/** What was asked before in the same thread. */
+export interface Previous {
+	readonly topic: string;
+	readonly given: readonly Given[];
+	/** the input that was asked for: a bare number answers it */
+	readonly asked: string | null;
+}
+
+export interface Reading {
+	/** the topic asked for, or null where none can be told */
+	readonly topic: string | null;
+	readonly given: readonly Given[];
+	readonly conflicts: readonly Conflict[];
+	readonly notes: readonly string[];
+	/** what was written but found no use, in the words of the message */
+	readonly unread: readonly string[];
+	/** phrases that say how the message is meant ("what about", "why", "size up") */
+	readonly said: readonly Said[];
+	/** the context with what the message itself says of region, units and language */
+	readonly context: Context;
+	/** another topic that fits about as well, where the choice is in doubt */
+	readonly rival: string | null;
+	/** true where the message changes the question before it */
+	readonly followsUp: boolean;
+	/** the message is longer than is read */
+	readonly tooLong: boolean;
+	/** nothing but friendly words */
+	readonly smallTalk: boolean;
+}
+
+export interface ReadOptions {
+	readonly context: Context;
+	/** the topic where it is not for the text to say, as after /size */
+	readonly topic?: string;
+	readonly previous?: Previous | null;
+}
+
+/** Below this a message is not understood rather than guessed at. */
+const leastScore = 1.6;
+/** A rival this near leaves the choice in doubt. */
+const doubtfulShare = 0.9;
+
+/** Reads messages against the declared topics. Deterministic: the same message gives the same reading. */
+export class Reader {
+	readonly #topics: readonly AnyTopic[];
+	readonly #vocabulary: Vocabulary;
+
+	constructor(topics: readonly AnyTopic[] = allTopics) {
+		this.#topics = topics;
+		this.#vocabulary = new Vocabulary(topics);
+	}
+
+	read(message: string, options: ReadOptions): Reading {
+		if (message.length > longestMessage) return { ...nothing(options.context), tooLong: true };
+		const tokens = lex(plain(message), message, this.#vocabulary.knows);
+		const elements = toElements(tokens, this.#vocabulary);
+		const context = contextOf(elements, message, options.context);
+		const said = saidIn(elements);
+		const ranked = options.topic === undefined ? rankTopics(elements, this.#topics) : [];
+		const forced = this.#topics.find((topic) => topic.name === options.topic);
+		const previous = options.previous ?? null;
+		const followed =
+			previous === null ? undefined : this.#topics.find((topic) => topic.name === previous.topic);
+
+		const best = ranked[0];
+		const topic =
+			forced ??
+			(followed !== undefined && this.#continues(elements, followed, best, said, previous?.asked ?? null)
+				? followed
+				: this.#enough(best));
+		const friendly = isSmallTalk(elements, message);
+		if (topic === undefined) {
+			return {
+				...nothing(context),
+				said,
+				smallTalk: friendly,
+				unread: friendly ? [] : leftOver(elements, new Set(), message),
+			};
+		}
+		const filled = answerTo(
+			fill(elements, topic, message, context),
+			elements,
+			topic,
+			previous,
+			message,
+			context,
+		);
+		const followsUp = followed !== undefined && topic.name === followed.name;
+		const rival = forced === undefined && !followsUp ? rivalOf(ranked, topic) : null;
+		return {
+			topic: topic.name,
+			given: followsUp && previous !== null ? merge(previous.given, filled.given) : filled.given,
+			conflicts: filled.conflicts,
+			notes: filled.notes,
+			unread: leftOver(elements, filled.claimed, message),
+			said,
+			context,
+			rival,
+			followsUp,
+			tooLong: false,
+			smallTalk: false,
+		};
+	}
+
+	#enough(best: Candidate | undefined): AnyTopic | undefined {
+		return best !== undefined && best.score >= leastScore ? best.topic : undefined;
+	}
+
+	/** In a thread a message goes on with its topic unless it plainly asks for another. */
+	#continues(
+		elements: readonly Element[],
+		followed: AnyTopic,
+		best: Candidate | undefined,
+		said: readonly Said[],
+	): boolean {
+		const fits = elements.some(
+			(element) =>
+				(element.type === 'quantity' || element.type === 'conductor' || element.type === 'phrase') &&
+				fill([element], followed, ' '.repeat(element.end), { region: 'us', units: 'us', language: 'en' })
+					.given.length > 0,
+		);
+		if (!fits && asked !== null && elements.some((element) => element.type === 'number')) return true;
+		if (!fits) return said.length > 0 && (best === undefined || best.score < leastScore);
+		if (best === undefined || best.topic.name === followed.name) return true;
+		const asksForOther = elements.some(
+			(element) =>
+				element.type === 'phrase' &&
+				element.meanings.some((meaning) => meaning.means === 'topic' && meaning.topic !== followed.name) &&
+				!element.meanings.some((meaning) => 'topic' in meaning && meaning.topic === followed.name),
+		);
+		return !asksForOther;
+	}
+}
+
+function nothing(context: Context): Reading {
+	return {
+		topic: null,
+		given: [],
+		conflicts: [],
+		notes: [],
+		unread: [],
+		said: [],
+		context,
+		rival: null,
+		followsUp: false,
+		tooLong: false,
+		smallTalk: false,
+	};
+}
+
+/** "15" after "How long is the run?" is fifteen of the usual unit. */
+function answerTo(
+	filled: Filled,
+	elements: readonly Element[],
+	topic: AnyTopic,
+	previous: Previous | null,
+	message: string,
+	context: Context,
+): Filled {
+	const asked = previous?.topic === topic.name ? previous.asked : null;
+	const field = asked === null ? undefined : topic.fields[asked];
+	if (asked === null || field === undefined || filled.given.some((given) => given.name === asked))
+		return filled;
+	const numbers = elements.filter((element) => element.type === 'number' && !filled.claimed.has(element));
+	const [only] = numbers;
+	const reading = only === undefined || numbers.length > 1 ? null : readingFor(only, field, context);
+	if (only === undefined || reading === null) return filled;
+	return {
+		...filled,
+		given: [
+			...filled.given,
+			{ name: asked, value: reading.value, said: message.slice(only.start, only.end) },
+		],
+		notes: reading.note === null ? filled.notes : [...filled.notes, reading.note],
+		claimed: new Set([...filled.claimed, only]),
+	};
+}
+
+/** Newly said values replace those from before. */
+function merge(before: readonly Given[], now: readonly Given[]): Given[] {
+	const names = new Set(now.map((given) => given.name));
+	// Power and current name the same thing: the newer one stands alone.
+	if (names.has('currentA')) names.add('powerW');
+	if (names.has('powerW')) names.add('currentA');
+	return [...before.filter((given) => !names.has(given.name)), ...now];
+}
+
+function rivalOf(ranked: readonly Candidate[], topic: AnyTopic): string | null {
+	const [best, second] = ranked;
+	if (best === undefined || second === undefined || best.topic !== topic) return null;
+	return second.score >= leastScore && second.score >= best.score * doubtfulShare ? second.topic.name : null;
+}
+
+function saidIn(elements: readonly Element[]): Said[] {
+	const said = elements.flatMap((element) =>
+		element.type === 'phrase'
+			? element.meanings.flatMap((meaning) => (meaning.means === 'said' ? [meaning.what as Said] : []))
+			: [],
+	);
+	return [...new Set(said)];
+}
+
+/** The pieces that found no use, neighbours joined, in the words of the message. */
+function leftOver(elements: readonly Element[], claimed: ReadonlySet<Element>, message: string): string[] {
+	const left: { start: number; end: number }[] = [];
+	for (const element of elements) {
+		if (claimed.has(element) || element.type === 'mark' || isFiller(element)) continue;
+		if (element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said')) continue;
+		const last = left.at(-1);
+		if (last !== undefined && /^[\s-]*$/.test(message.slice(last.end, element.start))) last.end = element.end;
+		else left.push({ start: element.start, end: element.end });
+	}
+	return left.map(({ start, end }) => message.slice(start, end));
+}
+
+const greetings =
+	/^(?:hi|hello|hey|yo|thanks|thank you|thx|cheers|good (?:morning|evening|night)|morning|ok|okay|cool|great|nice|hola|gracias|buenos días|hallo|danke|moin|lol|👍|🙏)\b/u;
+
+function isSmallTalk(elements: readonly Element[], message: string): boolean {
+	const text = message.trim().toLowerCase();
+	if (text === '') return false;
+	if (
+		elements.some(
+			(element) => element.type === 'quantity' || element.type === 'number' || element.type === 'conductor',
+		)
+	)
+		return false;
+	return greetings.test(text) || (!/[\p{L}\p{N}]/u.test(text) && text.length <= 12);
+}
+
+/** What a message says by itself: "35 mm2" and "230 V" mean metric sizes, feet mean feet. */
+function contextOf(elements: readonly Element[], message: string, base: Context): Context {
+	let region: Region = base.region;
+	let us = 0;
+	let metric = 0;
+	for (const element of elements) {
+		if (element.type === 'conductor') region = element.name.endsWith('mm²') ? 'eu' : 'us';
+		if (element.type !== 'quantity') continue;
+		for (const { kind, value, symbol } of element.readings) {
+			if (kind === 'voltage' && value >= 220 && value <= 240 && !/\b240\b/.test(message)) region = 'eu';
+			if (kind === 'voltage' && value >= 110 && value <= 127) region = 'us';
+			if (['ft', 'in', 'gal', 'gpm', 'lb', 'psi', '°F', 'mi', 'cfm', 'mph', 'ft²'].includes(symbol)) us += 1;
+			if (['m', 'cm', 'mm', 'L', 'L/min', 'kg', 'bar', 'km', 'km/h', 'm²', 'm³/h'].includes(symbol))
+				metric += 1;
+		}
+	}
+	const words = elements.flatMap((element) =>
+		element.type === 'phrase' ? element.phrase.split(' ') : element.type === 'unknown' ? [element.word] : [],
+	);
+	const language = languageOf(words);
+	const units =
+		us > metric
+			? 'us'
+			: metric > us
+				? 'metric'
+				: region !== base.region
+					? region === 'eu'
+						? 'metric'
+						: 'us'
+					: base.units;
+	return { region, units, language: language === 'en' ? base.language : language };
+}

@@ -1,0 +1,225 @@
+import { type AnyTopic, type Field, type Fields, monthNames } from '@lugbook/core';
+import { commands } from './words/commands.js';
+import { fillers } from './words/common.js';
+
+/** What a phrase may mean. A phrase often has several meanings; the chosen topic's are used. */
+export type Meaning =
+	| { readonly means: 'topic'; readonly topic: string; readonly rank: number }
+	| { readonly means: 'alias'; readonly topic: string; readonly field: string }
+	| { readonly means: 'choice'; readonly topic: string; readonly field: string; readonly value: string }
+	| { readonly means: 'flag'; readonly topic: string; readonly field: string; readonly value: boolean }
+	| { readonly means: 'text'; readonly topic: string; readonly field: string }
+	| { readonly means: 'item'; readonly topic: string; readonly field: string; readonly inner: Meaning }
+	| { readonly means: 'month'; readonly month: number }
+	| { readonly means: 'said'; readonly what: string }
+	| { readonly means: 'filler' };
+
+export interface PhraseMatch {
+	/** the words as they stand in the vocabulary */
+	readonly phrase: string;
+	readonly meanings: readonly Meaning[];
+	/** how many word tokens it takes */
+	readonly length: number;
+	/** a typing slip was corrected */
+	readonly corrected: boolean;
+}
+
+/** The words of all topics, by first word; derived from the declarations once. */
+export class Vocabulary {
+	readonly #phrases = new Map<string, Meaning[]>();
+	readonly #longestFrom = new Map<string, number>();
+	readonly #single = new Map<string, string[]>();
+	readonly #known = new Set<string>();
+
+	constructor(topics: readonly AnyTopic[]) {
+		for (const topic of topics) {
+			topic.words.forEach((word, rank) => {
+				this.#add(word, { means: 'topic', topic: topic.name, rank });
+			});
+			this.#add(topic.name, { means: 'topic', topic: topic.name, rank: 0 });
+			this.#addFields(topic.name, topic.fields, (meaning) => meaning);
+		}
+		monthNames.forEach((name, index) => {
+			this.#add(name, { means: 'month', month: index + 1 });
+			this.#add(name.slice(0, 3), { means: 'month', month: index + 1 });
+		});
+		for (const [index, names] of otherMonths.entries()) {
+			for (const name of names) this.#add(name, { means: 'month', month: index + 1 });
+		}
+		for (const [what, phrases] of Object.entries(commands)) {
+			for (const phrase of phrases) this.#add(phrase, { means: 'said', what });
+		}
+		for (const word of fillers) this.#add(word, { means: 'filler' });
+	}
+
+	#addFields(topic: string, fields: Fields, wrap: (meaning: Meaning) => Meaning): void {
+		for (const [name, field] of Object.entries(fields)) {
+			this.#addField(topic, name, field, wrap);
+			if (field.type.sort === 'list') {
+				this.#addFields(topic, field.type.item, (inner) =>
+					wrap({ means: 'item', topic, field: name, inner }),
+				);
+			}
+		}
+	}
+
+	#addField(topic: string, name: string, field: Field, wrap: (meaning: Meaning) => Meaning): void {
+		for (const alias of [field.meta.label, ...field.meta.aliases])
+			this.#add(alias, wrap({ means: 'alias', topic, field: name }));
+		const { type } = field;
+		if (type.sort === 'choice') {
+			for (const [value, words] of Object.entries(type.options)) {
+				for (const word of [...words, value])
+					this.#add(word, wrap({ means: 'choice', topic, field: name, value }));
+			}
+		} else if (type.sort === 'flag') {
+			for (const word of type.yes) this.#add(word, wrap({ means: 'flag', topic, field: name, value: true }));
+			for (const word of type.no) this.#add(word, wrap({ means: 'flag', topic, field: name, value: false }));
+		} else if (type.sort === 'text') {
+			for (const word of type.words) this.#add(word, wrap({ means: 'text', topic, field: name }));
+		}
+	}
+
+	#add(phrase: string, meaning: Meaning): void {
+		const words = phraseWords(phrase);
+		const first = words[0];
+		// A phrase with a number in it is lexed as a number and can't be met as words.
+		if (first === undefined || words.some((word) => /^\d/.test(word))) return;
+		const key = words.join(' ');
+		const meanings = this.#phrases.get(key) ?? [];
+		if (meanings.length === 0) this.#phrases.set(key, meanings);
+		if (!meanings.some((one) => JSON.stringify(one) === JSON.stringify(meaning))) meanings.push(meaning);
+		this.#longestFrom.set(first, Math.max(this.#longestFrom.get(first) ?? 0, words.length));
+		for (const word of words) this.#learn(word);
+	}
+
+	#learn(word: string): void {
+		if (this.#known.has(word)) return;
+		this.#known.add(word);
+		if (word.length < 4) return;
+		const bucket = this.#single.get(word[0] as string) ?? [];
+		if (bucket.length === 0) this.#single.set(word[0] as string, bucket);
+		bucket.push(word);
+	}
+
+	/** True for a word that some topic, or the small talk of a message, knows. */
+	knows = (word: string): boolean => this.#known.has(word) || this.#known.has(singular(word));
+
+	/** The longest phrase that begins at this word, typing slips mended where one reading is plainly nearest. */
+	match(words: readonly string[], at: number): PhraseMatch | null {
+		const exact = this.#matchExact(words, at, (word) => word);
+		if (exact !== null) return exact;
+		const mended = new Map<string, string>();
+		const mend = (word: string): string => {
+			const known = mended.get(word) ?? this.#mend(word);
+			mended.set(word, known);
+			return known;
+		};
+		const corrected = this.#matchExact(words, at, mend);
+		return corrected === null ? null : { ...corrected, corrected: true };
+	}
+
+	#matchExact(words: readonly string[], at: number, read: (word: string) => string): PhraseMatch | null {
+		const first = words[at];
+		if (first === undefined) return null;
+		let best: PhraseMatch | null = null;
+		for (const start of variants(read(first))) {
+			const longest = this.#longestFrom.get(start) ?? 0;
+			for (let length = Math.min(longest, words.length - at); length > (best?.length ?? 0); length -= 1) {
+				const rest = words.slice(at + 1, at + length).map(read);
+				const key = [start, ...rest].join(' ');
+				const loose = [start, ...rest.map(singular)].join(' ');
+				const meanings = this.#phrases.get(key) ?? this.#phrases.get(loose);
+				if (meanings !== undefined) {
+					best = { phrase: key, meanings, length, corrected: false };
+					break;
+				}
+			}
+		}
+		return best;
+	}
+
+	/** The one known word a slip away, or the word itself where there is none or more than one. */
+	#mend(word: string): string {
+		if (word.length < 4 || this.#known.has(word) || /\d/.test(word)) return word;
+		const candidates = [
+			...(this.#single.get(word[0] as string) ?? []),
+			...(this.#single.get(word[1] as string) ?? []),
+		];
+		const allowed = word.length >= 8 ? 2 : 1;
+		let nearest: string[] = [];
+		let least = allowed + 1;
+		for (const candidate of candidates) {
+			if (Math.abs(candidate.length - word.length) > allowed) continue;
+			const distance = slips(word, candidate, allowed);
+			if (distance > allowed || distance === 0) continue;
+			// Four letters with one changed make too many other words: "wine" is no "wire".
+			if (word.length === 4 && candidate.length === 4 && !isTransposition(word, candidate)) continue;
+			if (distance < least) {
+				least = distance;
+				nearest = [candidate];
+			} else if (distance === least && !nearest.includes(candidate)) nearest.push(candidate);
+		}
+		const roots = new Set(nearest.map(singular));
+		return roots.size === 1 ? (nearest[0] as string) : word;
+	}
+}
+
+const otherMonths: readonly (readonly string[])[] = [
+	['enero', 'januar', 'jänner'],
+	['febrero', 'februar'],
+	['marzo', 'märz'],
+	['abril'],
+	['mayo', 'mai'],
+	['junio', 'juni'],
+	['julio', 'juli'],
+	['agosto'],
+	['septiembre'],
+	['octubre', 'oktober'],
+	['noviembre'],
+	['diciembre', 'dezember'],
+];
+
+/** The words of a phrase as the lexer would cut them. */
+export function phraseWords(phrase: string): string[] {
+	return phrase.toLowerCase().match(/\p{L}[\p{L}\p{N}]*(?:'\p{L}+)?|\d+/gu) ?? [];
+}
+
+function singular(word: string): string {
+	return word.length > 3 && word.endsWith('s') && !word.endsWith('ss') ? word.slice(0, -1) : word;
+}
+
+function variants(word: string): string[] {
+	const one = singular(word);
+	return one === word ? [word, `${word}s`] : [word, one];
+}
+
+function isTransposition(a: string, b: string): boolean {
+	return a.length === b.length && [...a].sort().join('') === [...b].sort().join('');
+}
+
+/** Typing slips between two words: a letter changed, missing, added, or two swapped (restricted edit distance). */
+function slips(a: string, b: string, limit: number): number {
+	let before: number[] = [];
+	let previous = Array.from({ length: b.length + 1 }, (_, index) => index);
+	for (let i = 1; i <= a.length; i += 1) {
+		const row = [i];
+		let least = i;
+		for (let j = 1; j <= b.length; j += 1) {
+			const cost = a[i - 1] === b[j - 1] ? 0 : 1;
+			let value = Math.min(
+				(previous[j] as number) + 1,
+				(row[j - 1] as number) + 1,
+				(previous[j - 1] as number) + cost,
+			);
+			if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+				value = Math.min(value, (before[j - 2] as number) + 1);
+			row.push(value);
+			least = Math.min(least, value);
+		}
+		if (least > limit) return limit + 1;
+		before = previous;
+		previous = row;
+	}
+	return previous[b.length] as number;
+}
