@@ -396,7 +396,14 @@ describe('Gateway', () => {
 		discord.mention('in a thread', { channel: discord.startThread('Heron').id });
 		await expect
 			.poll(() => seen)
-			.toEqual(['guild: ', `guild: <@${discord.bot.id}> 40A`, 'dm: in private', 'guild: thanks', 'guild: ']);
+			.toEqual([
+				'guild: ',
+				`guild: <@${discord.bot.id}> 40A`,
+				'dm: in private',
+				'guild: thanks',
+				'guild: ',
+				`guild: <@${discord.bot.id}> in a thread`,
+			]);
 		expect(discord.violations).toEqual([]);
 	});
 

@@ -395,6 +395,11 @@ export class DiscordStandIn {
 		await this.watch.until('a first response', look, FIRST_RESPONSE_WITHIN_MS).catch(() => undefined);
 	}
 
+	/** The interaction made last, whether or not the bot has answered it. */
+	latestInteraction(): DiscordInteraction | undefined {
+		return this.interactions.all.at(-1);
+	}
+
 	/** The same interaction told once more, as after a resume that went wrong. */
 	redispatch(interaction: DiscordInteraction): void {
 		this.dispatchInteraction(interaction);
