@@ -36,7 +36,7 @@ export type FieldType =
 	| { readonly sort: 'choice'; readonly options: Readonly<Record<string, readonly string[]>> }
 	| { readonly sort: 'flag'; readonly yes: readonly string[]; readonly no: readonly string[] }
 	| { readonly sort: 'conductor' }
-	| { readonly sort: 'text'; readonly words: readonly string[] }
+	| { readonly sort: 'text'; readonly words: readonly string[]; readonly pattern: string | null }
 	| { readonly sort: 'place' }
 	| { readonly sort: 'month' }
 	| { readonly sort: 'list'; readonly item: Fields; readonly max: number };
@@ -156,9 +156,18 @@ export function conductor<const O extends CommonOptions>(options: O) {
 	return build(options, { sort: 'conductor' }, z.string().min(1).max(20));
 }
 
-/** A name or free words; `words` are those that may stand for it unasked ("fridge", "pump"). */
-export function text<const O extends CommonOptions & { readonly words?: readonly string[] }>(options: O) {
-	return build(options, { sort: 'text', words: options.words ?? [] }, z.string().min(1).max(200));
+/**
+ * A name or free words; `words` are those that may stand for it unasked ("fridge", "pump"). `pattern`, a regular
+ * expression, finds a marking that would fall apart as numbers and words ("LT225/75R16", "40x40x2").
+ */
+export function text<
+	const O extends CommonOptions & { readonly words?: readonly string[]; readonly pattern?: string },
+>(options: O) {
+	return build(
+		options,
+		{ sort: 'text', words: options.words ?? [], pattern: options.pattern ?? null },
+		z.string().min(1).max(200),
+	);
 }
 
 /** The name of a place, looked up by the calculation in the climate table. */
