@@ -1,1 +1,15 @@
-export {};
+export { type AnyTopic, type Field, topicNamed, topics } from '@lugbook/core';
+export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './answer.js';
+export { Chat, type ChatOptions, openChat } from './chat.js';
+export {
+	type Audience,
+	type Button,
+	type CommandName,
+	commandNames,
+	type Incoming,
+	type Part,
+	type Person,
+	type Reply,
+} from './message.js';
+export { workingParts } from './render/parts.js';
+export { partText, plainText, shortText } from './render/plain.js';

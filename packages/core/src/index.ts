@@ -53,3 +53,4 @@ export {
 } from './topic/sizing.js';
 export { monthNames, showValue } from './topic/value.js';
 export { topicNamed, topics } from './topics/index.js';
+export { calculationVersion } from './version.js';

@@ -37,11 +37,7 @@ function scoreOf(elements: readonly Element[], topic: AnyTopic): number {
 			const meanings = meaningsFor(element, topic.name);
 			if (meanings.length === 0 || counted.has(element.phrase)) continue;
 			counted.add(element.phrase);
-			score += wordWeight(
-				element,
-				meanings.some((one) => one.means === 'topic') ? meanings : null,
-				topic.name,
-			);
+			score += wordWeight(element, meanings.some((one) => one.means === 'topic') ? meanings : null);
 		} else if (element.type === 'quantity') {
 			const fits = element.readings.some((reading) => kinds.has(reading.kind));
 			for (const reading of element.readings) met.add(reading.kind);

@@ -1,4 +1,5 @@
 export type { Conflict, Given } from './fill.js';
 export { longestMessage } from './message.js';
 export { type Previous, Reader, type Reading, type ReadOptions } from './read.js';
+export type { TypedValue } from './typed.js';
 export type { Said } from './words/commands.js';

@@ -4,6 +4,7 @@ import { type Element, isFiller, toElements } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
 import { lex } from './lex.js';
 import { longestMessage, plain } from './message.js';
+import { readTyped, type TypedValue } from './typed.js';
 import { readingFor } from './value.js';
 import { Vocabulary } from './vocabulary.js';
 import type { Said } from './words/commands.js';
@@ -113,6 +114,11 @@ export class Reader {
 		};
 	}
 
+	/** What somebody typed into one input of a topic, or what is wrong with it. */
+	readField(topic: AnyTopic, name: string, typed: string, context: Context): TypedValue {
+		return readTyped(this.#vocabulary, topic, name, typed, context);
+	}
+
 	#enough(best: Candidate | undefined): AnyTopic | undefined {
 		return best !== undefined && best.score >= leastScore ? best.topic : undefined;
 	}
@@ -123,6 +129,7 @@ export class Reader {
 		followed: AnyTopic,
 		best: Candidate | undefined,
 		said: readonly Said[],
+		asked: string | null,
 	): boolean {
 		const fits = elements.some(
 			(element) =>

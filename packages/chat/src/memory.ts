@@ -1,0 +1,85 @@
+import type { Context } from '@lugbook/core';
+import type { Given, Previous } from '@lugbook/language';
+import type { Entry, Log } from '@lugbook/log';
+import { z } from 'zod';
+import { answerSchema } from './answer.js';
+
+const given = z.object({
+	name: z.string(),
+	value: z.union([z.number(), z.string(), z.boolean(), z.array(z.record(z.string(), z.unknown()))]),
+	said: z.string(),
+});
+
+/** What the chain holds of an exchange: the request as read and the answer; never the text as typed. */
+export const exchangeBodySchema = z.object({
+	version: z.string(),
+	request: z
+		.object({
+			topic: z.string(),
+			given: z.array(given),
+			asked: z.string().nullable(),
+			context: z.object({
+				region: z.enum(['us', 'eu']),
+				units: z.enum(['us', 'metric']),
+				language: z.enum(['en', 'es', 'de']),
+			}),
+		})
+		.nullable(),
+	answer: answerSchema,
+});
+export type ExchangeBody = z.infer<typeof exchangeBodySchema>;
+
+export function exchangeOf(entry: Entry): ExchangeBody | null {
+	if (entry.kind !== 'exchange') return null;
+	const parsed = exchangeBodySchema.safeParse(entry.body);
+	return parsed.success ? parsed.data : null;
+}
+
+export interface Remembered extends Previous {
+	readonly entry: number;
+	readonly context: Context;
+	readonly exchange: ExchangeBody;
+}
+
+/** The question a message may go on with: the newest of its thread that had a topic. Read from the log, so it survives a restart. */
+export async function lastQuestion(
+	log: Log,
+	where: {
+		readonly shop: string;
+		readonly channel: string;
+		readonly thread: string | null;
+		readonly personId: string;
+	},
+): Promise<Remembered | null> {
+	const { entries } = await log.find(where.shop, {
+		channel: where.channel,
+		thread: where.thread,
+		kinds: ['exchange'],
+		// In the channel itself only the asker's own last question can be meant.
+		...(where.thread === null ? { personId: where.personId } : {}),
+		limit: 10,
+	});
+	for (const entry of entries) {
+		const exchange = exchangeOf(entry);
+		if (exchange?.request != null) {
+			return {
+				topic: exchange.request.topic,
+				given: exchange.request.given as Given[],
+				asked: exchange.request.asked,
+				entry: entry.number,
+				context: exchange.request.context,
+				exchange,
+			};
+		}
+	}
+	return null;
+}
+
+const boundBody = z.object({ build: z.string() });
+
+/** The build a channel works on, or null. */
+export async function buildOf(log: Log, shop: string, channel: string): Promise<string | null> {
+	const { entries } = await log.find(shop, { channel, kinds: ['channel-bound'], limit: 1 });
+	const body = boundBody.safeParse(entries[0]?.body);
+	return body.success ? body.data.build : null;
+}

@@ -1,0 +1,89 @@
+import type { Region, UnitHabit } from '@lugbook/core';
+import type { Answer } from './answer.js';
+
+export const commandNames = ['ask', 'size', 'build', 'log'] as const;
+export type CommandName = (typeof commandNames)[number];
+
+/** Somebody on a platform. `lead` is decided by the shop's configuration, at the moment of the message. */
+export interface Person {
+	readonly id: string;
+	readonly name: string;
+	readonly lead: boolean;
+}
+
+/** A message to the bot, whatever platform it came from. */
+export interface Incoming {
+	readonly platform: string;
+	/** the shop, as the log knows it: "slack:T024BE7LD", "local" */
+	readonly shop: string;
+	readonly channel: string;
+	/** the thread it stands in, or null for the channel itself */
+	readonly thread: string | null;
+	/** the platform's own id of this delivery; the same one is answered once */
+	readonly delivery: string | null;
+	readonly person: Person;
+	readonly command: CommandName;
+	/** what stands after the command, or the whole message to the bot */
+	readonly text: string;
+	/** typed fields of a form or of /size, by field name, as typed */
+	readonly fields?: Readonly<Record<string, string>>;
+	/** what the caller says beforehand, as the options of `ask` do */
+	readonly region?: Region;
+	readonly units?: UnitHabit;
+	readonly build?: string;
+	/** false keeps nothing */
+	readonly keep?: boolean;
+}
+
+/** Who sees a reply: the channel, or the asker alone. */
+export type Audience = 'channel' | 'asker';
+
+/**
+ * One piece of a reply, in the order it is read. `fold` pieces may go behind a button or into the thread where space
+ * is short; the others, and every danger, stay in sight.
+ */
+export interface Part {
+	readonly kind:
+		| 'headline'
+		| 'read'
+		| 'because'
+		| 'danger'
+		| 'warning'
+		| 'note'
+		| 'neighbours'
+		| 'results'
+		| 'assumed'
+		| 'caution'
+		| 'unread'
+		| 'kept'
+		| 'working'
+		| 'list';
+	readonly text: string;
+	readonly fold: boolean;
+}
+
+/** A button under a reply; `value` comes back as the text of the action. */
+export interface Button {
+	readonly action:
+		| 'working'
+		| 'answer'
+		| 'change'
+		| 'ask-lead'
+		| 'sign'
+		| 'reject'
+		| 'more'
+		| 'save'
+		| 'share';
+	readonly label: string;
+	readonly value: string;
+}
+
+/** What the platform is to show. */
+export interface Reply {
+	readonly answer: Answer;
+	readonly audience: Audience;
+	readonly parts: readonly Part[];
+	readonly buttons: readonly Button[];
+	/** the same delivery had been answered before: show nothing new */
+	readonly repeated: boolean;
+}

@@ -1,0 +1,89 @@
+import type { Answer } from '../answer.js';
+import type { Button, Part } from '../message.js';
+
+/** The pieces of an answer in reading order: the decision, what was read, why, what is dangerous, how close, what was assumed. */
+export function partsOf(answer: Answer, build: string | null): Part[] {
+	const parts: Part[] = [part('headline', answer.headline)];
+	const read = readLine(answer);
+	if (read !== null) parts.push(part('read', read));
+	if (answer.because !== null) parts.push(part('because', answer.because));
+	for (const finding of answer.findings) {
+		parts.push(part(finding.severity, finding.text, finding.severity === 'note'));
+	}
+	const near = nearLine(answer);
+	if (near !== null) parts.push(part('neighbours', near));
+	if (answer.unread.length > 0)
+		parts.push(part('unread', `Not used: ${answer.unread.map(quoted).join(', ')}.`));
+	const assumed = assumedLine(answer);
+	if (assumed !== null) parts.push(part('assumed', assumed));
+	if (answer.cautions.length > 0) {
+		const [first, ...others] = answer.cautions as [string, ...string[]];
+		parts.push(part('caution', first));
+		for (const other of others) parts.push(part('caution', other, true));
+	}
+	if (answer.entry !== null && answer.status === 'answered')
+		parts.push(part('kept', keptLine(answer.entry, build)));
+	return parts;
+}
+
+function part(kind: Part['kind'], text: string, fold = false): Part {
+	return { kind, text, fold };
+}
+
+function quoted(text: string): string {
+	return `"${text}"`;
+}
+
+/** "40 A, 12 V, 15 ft one way": first the quantities, as they were taken. */
+function readLine(answer: Answer): string | null {
+	const taken = answer.understood.filter(({ value }) => typeof value !== 'boolean').map(takenText);
+	const sentences = [...(taken.length === 0 ? [] : [`Read: ${taken.join(', ')}.`]), ...answer.notes];
+	return sentences.length === 0 ? null : sentences.join(' ');
+}
+
+function takenText({ name, label, text }: Answer['understood'][number]): string {
+	if (name === 'lengthM') return `${text} one way`;
+	return /^\d/.test(text) ? text : `${label}: ${text}`;
+}
+
+function nearLine(answer: Answer): string | null {
+	const near = answer.neighbours.map(({ choice, text }) => `${choice}: ${text}.`);
+	if (answer.tipping.length > 0) near.push(`Good ${answer.tipping.map(({ text }) => text).join(' or ')}.`);
+	return near.length === 0 ? null : near.join(' ');
+}
+
+/** What should be confirmed stands in the line; the rest of the assumptions are counted and shown with the working. */
+function assumedLine(answer: Answer): string | null {
+	if (answer.assumed.length === 0) return null;
+	const confirm = answer.assumed.filter((one) => one.confirm);
+	const named = (confirm.length > 0 ? confirm : answer.assumed).map(({ label, text }) => `${label} ${text}`);
+	const rest = answer.assumed.length - named.length;
+	const more = rest > 0 ? ` and ${rest} more (see the working)` : '';
+	return `Assumed${confirm.length > 0 ? ', please confirm' : ''}: ${named.join('; ')}${more}.`;
+}
+
+function keptLine(entry: number, build: string | null): string {
+	return build === null ? `No. ${entry}` : `No. ${entry} in build "${build}"`;
+}
+
+/** The calculation step by step, with every assumption and source: what the working button shows. */
+export function workingParts(answer: Answer): Part[] {
+	const steps = answer.working.map(({ label, formula, substituted, value, unit, source }) => {
+		const figure = typeof value === 'number' ? String(Number(value.toPrecision(6))) : value;
+		return `${label}: ${formula}\n  = ${substituted}\n  = ${figure}${unit === null ? '' : ` ${unit}`}  [${source}]`;
+	});
+	const chain = answer.chain.map((sizing) => `Rests on ${sizing.topic}: ${sizing.headline}`);
+	const assumed = answer.assumed.map(({ label, text, why }) => `Assumed ${label} ${text}: ${why}`);
+	const sources = answer.sources.length === 0 ? [] : [`Sources: ${answer.sources.join('; ')}`];
+	return [...steps, ...chain, ...assumed, ...sources].map((text) => part('working', text));
+}
+
+export function buttonsOf(answer: Answer): Button[] {
+	if (answer.status !== 'answered' || answer.entry === null) return [];
+	const value = String(answer.entry);
+	return [
+		{ action: 'working', label: 'Show working', value },
+		{ action: 'change', label: 'Change', value },
+		{ action: 'ask-lead', label: 'Ask the lead', value },
+	];
+}
