@@ -1,6 +1,6 @@
 /** The standing cautions of electrical work; published distances are those of 33 CFR 183.455 and 183.460. */
 export const cautionSourceEnd =
-	"Put the fuse at the source end: at the battery or busbar itself. Only where that can't be done, within 7 in (180 mm) along the wire, or within 40 in (1 m) if it is also sheathed all the way (33 CFR 183.455).";
+	"Fuse at the source end itself; only where that can't be done, within 7 in (180 mm) of wire, or 40 in (1 m) if it is also sheathed all the way (33 CFR 183.455).";
 export const cautionDisconnect =
 	'Disconnect the battery and shore power before you work; a dropped spanner across a bank welds itself on.';
 export const cautionLugs =

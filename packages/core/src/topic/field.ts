@@ -30,7 +30,14 @@ export type FieldValue = number | string | boolean | readonly Record<string, unk
 
 /** How a field's values look and are read; one member for each sort of field. */
 export type FieldType =
-	| { readonly sort: 'quantity'; readonly kind: KindName; readonly min: number; readonly max: number }
+	| {
+			readonly sort: 'quantity';
+			readonly kind: KindName;
+			readonly min: number;
+			readonly max: number;
+			/** the unit it is always shown in, where the trade marks it so whatever the habit; null for the habit's own */
+			readonly unit: string | null;
+	  }
 	| { readonly sort: 'count'; readonly min: number; readonly max: number }
 	| { readonly sort: 'number'; readonly min: number; readonly max: number }
 	| { readonly sort: 'choice'; readonly options: Readonly<Record<string, readonly string[]>> }
@@ -114,9 +121,12 @@ interface Range {
 }
 
 /** A physical quantity, in the base unit of its kind. */
-export function quantity<const O extends CommonOptions & Range & { readonly kind: KindName }>(options: O) {
+export function quantity<
+	const O extends CommonOptions & Range & { readonly kind: KindName; readonly unit?: string },
+>(options: O) {
 	const { kind, min, max } = options;
-	return build(options, { sort: 'quantity', kind, min, max }, z.number().min(min).max(max));
+	const unit = options.unit ?? null;
+	return build(options, { sort: 'quantity', kind, min, max, unit }, z.number().min(min).max(max));
 }
 
 /** How many of something: a whole number. */

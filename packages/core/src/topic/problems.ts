@@ -1,8 +1,9 @@
 import type { z } from 'zod';
-import { write, writeNumber } from '../quantity/write.js';
+import { writeNumber } from '../quantity/write.js';
 import type { Context } from './context.js';
 import type { Field } from './field.js';
 import type { Refusal } from './sizing.js';
+import { writeIn } from './value.js';
 
 /**
  * What is wrong with a value, in plain words: the field, what was read, what would be accepted. Bounds come from
@@ -51,8 +52,7 @@ function readAt(value: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function show(field: Field, value: unknown, context: Context): string {
-	if (typeof value === 'number' && field.type.sort === 'quantity')
-		return write(field.type.kind, value, context.units);
+	if (typeof value === 'number' && field.type.sort === 'quantity') return writeIn(field.type, value, context);
 	if (typeof value === 'number') return writeNumber(value, 3);
 	if (typeof value === 'string') return `"${value.slice(0, 60)}"`;
 	return Array.isArray(value) ? `a list of ${value.length}` : String(value);
@@ -64,7 +64,7 @@ export function acceptedBy(field: Field, context: Context): string {
 	const label = field.meta.label;
 	switch (type.sort) {
 		case 'quantity':
-			return `The ${label} must be from ${write(type.kind, type.min, context.units)} to ${write(type.kind, type.max, context.units)}.`;
+			return `The ${label} must be from ${writeIn(type, type.min, context)} to ${writeIn(type, type.max, context)}.`;
 		case 'count':
 		case 'number':
 			return `The ${label} must be ${type.sort === 'count' ? 'a whole number ' : ''}from ${writeNumber(type.min, 3)} to ${writeNumber(type.max, 3)}.`;

@@ -1,6 +1,6 @@
 import { write, writeNumber } from '../quantity/write.js';
 import type { Context } from './context.js';
-import type { Field, FieldValue } from './field.js';
+import type { Field, FieldType, FieldValue } from './field.js';
 
 export const monthNames = [
 	'January',
@@ -17,13 +17,22 @@ export const monthNames = [
 	'December',
 ] as const;
 
+/** A quantity in the field's own unit, where the trade marks it so, or in the asker's habit. */
+export function writeIn(
+	type: Extract<FieldType, { sort: 'quantity' }>,
+	value: number,
+	context: Context,
+): string {
+	return write(type.kind, value, context.units, type.unit === null ? {} : { unit: type.unit });
+}
+
 /** A field's value as a person reads it. */
 export function showValue(field: Field, value: FieldValue, context: Context): string {
 	const { type } = field;
 	if (typeof value === 'boolean') return value ? 'yes' : 'no';
 	if (typeof value === 'string') return type.sort === 'choice' ? (type.options[value]?.[0] ?? value) : value;
 	if (typeof value === 'number') {
-		if (type.sort === 'quantity') return write(type.kind, value, context.units);
+		if (type.sort === 'quantity') return writeIn(type, value, context);
 		if (type.sort === 'month') return monthNames[value - 1] ?? String(value);
 		return writeNumber(value, 3);
 	}

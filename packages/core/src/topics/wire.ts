@@ -167,8 +167,9 @@ const fields = {
 		help: 'Between the power named and the power drawn from this run, as for an inverter.',
 	}),
 	insulationC: quantity({
-		label: 'insulation temperature class',
+		label: 'insulation class',
 		kind: 'temperature',
+		unit: '°C',
 		min: 60,
 		max: 200,
 		aliases: [
@@ -212,14 +213,14 @@ const fields = {
 		],
 	}),
 	bundled: count({
-		label: 'current-carrying conductors together',
+		label: 'conductors together',
 		min: 1,
 		max: 100,
 		aliases: ['bundled', 'bundle', 'conductors', 'wires', 'wires together', 'in a bundle', 'cables together'],
 		fallback: { value: 2, why: 'the two conductors of this run, not bundled with others', confirm: true },
 	}),
 	routing: choice({
-		label: 'how it is laid',
+		label: 'laid in',
 		options: {
 			free: ['free air', 'in the open', 'clipped', 'surface'],
 			enclosed: [
@@ -298,6 +299,7 @@ const fields = {
 	terminalC: quantity({
 		label: 'terminal temperature limit',
 		kind: 'temperature',
+		unit: '°C',
 		min: 60,
 		max: 200,
 		aliases: ['terminal', 'terminals', 'lug', 'lugs', 'termination', 'terminations', 'klemme'],
@@ -440,7 +442,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 	if (input.ambientC >= input.insulationC) {
 		return sheet.refuse(
 			'impossible',
-			`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC)} carries nothing.`,
+			`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
 			'Choose a cable with a hotter insulation class or a cooler way.',
 			'ambientC',
 		);
@@ -854,7 +856,7 @@ function nothingFits(sheet: Sheet, run: Run, checks: readonly SizeCheck[]) {
 	const thickest = checks.at(-1);
 	const why =
 		thickest === undefined
-			? sheet.say`my tables have no value for ${sheet.show('temperature', run.insulationC)} insulation`
+			? sheet.say`my tables have no value for ${sheet.show('temperature', run.insulationC, { unit: '°C' })} insulation`
 			: failureText(sheet, run, thickest);
 	const name = thickest === undefined ? '' : nameOf(thickest.size, run.parallel);
 	return sheet.refuse(
@@ -876,7 +878,7 @@ function judgeNamed(
 	if (check === null) {
 		return sheet.refuse(
 			'not-covered',
-			sheet.say`I have no ampacity for ${named.name} at ${sheet.show('temperature', run.insulationC)} insulation under these rules.`,
+			sheet.say`I have no ampacity for ${named.name} at ${sheet.show('temperature', run.insulationC, { unit: '°C' })} insulation under these rules.`,
 			sheet.say`Name a size of this region's range: ${sheet.rules.sizes.map((size) => size.name).join(', ')}.`,
 			'size',
 		);
