@@ -10,6 +10,14 @@ export {
 } from './quantity/kinds.js';
 export { shownIn, write, writeNumber } from './quantity/write.js';
 export { type RuleSet, ruleSetOf } from './rules/rules.js';
+export { designCooling, designHeating, recordLow } from './solar/climate.js';
+export {
+	findPlaces,
+	lookUpPlace,
+	type Place,
+	type PlaceLookup,
+	type PlaceMatch,
+} from './solar/places.js';
 export { awgSizes, type ConductorSize, conductorSize, metricSizes } from './tables/conductors.js';
 export {
 	type Context,

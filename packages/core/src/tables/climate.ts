@@ -139,7 +139,7 @@ export function stationNames(): readonly StationName[] {
 			longitudeDeg: Number(lon),
 			elevationM: Number(elevation),
 			utcOffsetH: Number(offset),
-			// The second cell from the end.
+			// The last cell but one, two digits each.
 			hasExtreme: (packed as string).at(-4) !== '~',
 		};
 	});
@@ -168,7 +168,7 @@ export function climateRow(index: number): ClimateRow {
 			at += column.digits;
 		}
 	}
-	const single = cells.single.map((value) => value);
+	const single = cells.single;
 	const row: ClimateRow = {
 		...where,
 		ghiKWhM2: cells.ghiKWhM2 as number[],
