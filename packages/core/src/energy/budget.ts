@@ -1,0 +1,74 @@
+import type { Load } from './loads.js';
+
+export interface InverterUse {
+	/** output over input while it carries a load */
+	readonly efficiency: number;
+	/** draw with nothing connected [W] */
+	readonly idleW: number;
+	/** hours a day it is switched on [h] */
+	readonly onH: number;
+}
+
+/** What the loads of one day take from a bank. */
+export interface Budget {
+	readonly dcWh: number;
+	/** at the inverter's output */
+	readonly mainsWh: number;
+	/** lost while the inverter carries loads */
+	readonly conversionWh: number;
+	readonly idleWh: number;
+	readonly totalWh: number;
+	/** everything on at once, from the bank [W] */
+	readonly peakBankW: number;
+	/** all mains loads at once, at the inverter's output [W] */
+	readonly mainsTogetherW: number;
+	readonly largestMainsW: number;
+}
+
+/**
+ * Sums the day: E = Σ dc + Σ mains / η + idle · hours. The inverter's idle draw is counted for every hour it is on,
+ * loaded or not: the safe side.
+ * @param loads with their daily energy known
+ */
+export function dailyBudget(loads: readonly Load[], inverter: InverterUse): Budget {
+	const dc = loads.filter((load) => !load.mains);
+	const mains = loads.filter((load) => load.mains);
+	const hasMains = mains.length > 0;
+	const dcWh = sum(dc.map((load) => load.dailyWh ?? 0));
+	const mainsWh = sum(mains.map((load) => load.dailyWh ?? 0));
+	const conversionWh = mainsWh / inverter.efficiency - mainsWh;
+	const idleWh = hasMains ? inverter.idleW * inverter.onH : 0;
+	const mainsTogetherW = sum(mains.map((load) => load.runningW));
+	return {
+		dcWh,
+		mainsWh,
+		conversionWh,
+		idleWh,
+		totalWh: dcWh + mainsWh + conversionWh + idleWh,
+		peakBankW:
+			sum(dc.map((load) => load.runningW)) +
+			mainsTogetherW / inverter.efficiency +
+			(hasMains ? inverter.idleW : 0),
+		mainsTogetherW,
+		largestMainsW: Math.max(0, ...mains.map((load) => load.runningW)),
+	};
+}
+
+/**
+ * Mean power the loads take from the bank while they are on as said [W]; hours a day count as a share of the day.
+ * @param loads a load whose hours nobody gave counts as on all the time
+ */
+export function averageBankW(
+	loads: readonly Load[],
+	inverter: Pick<InverterUse, 'efficiency' | 'idleW'>,
+): number {
+	const share = (load: Load) => load.duty * ((load.hoursPerDay ?? 24) / 24);
+	const dcW = sum(loads.filter((load) => !load.mains).map((load) => load.runningW * share(load)));
+	const mains = loads.filter((load) => load.mains);
+	const mainsW = sum(mains.map((load) => load.runningW * share(load)));
+	return dcW + mainsW / inverter.efficiency + (mains.length > 0 ? inverter.idleW : 0);
+}
+
+function sum(values: readonly number[]): number {
+	return values.reduce((total, value) => total + value, 0);
+}
