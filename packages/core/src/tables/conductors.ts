@@ -84,6 +84,14 @@ export function copperResistanceAt(ohmAt20C: number, temperatureC: number): numb
 	return ohmAt20C * (1 + copperAlpha20PerK * (temperatureC - 20));
 }
 
+/**
+ * Resistance of a solid conductor of pure annealed copper [ohm/m].
+ * Resistivity 1/58 ohm mm²/m at 20 °C, the definition of 100 % IACS (IEC 60028).
+ */
+export function solidCopperOhmPerM(areaMm2: number, temperatureC: number): number {
+	return copperResistanceAt(1 / 58 / areaMm2, temperatureC);
+}
+
 const from75To20 = 1 / (1 + copperAlpha20PerK * (75 - 20));
 
 /** American sizes, thinnest first. */
