@@ -128,7 +128,10 @@ export const instant = z.string().transform((text, context) => {
 	return date.toISOString();
 });
 
-export const entryNumber = z.int('is not a whole number').min(1, 'is below 1, the first number of a shop');
+/** What both databases hold in an `integer` column. */
+const LARGEST_NUMBER = 2_147_483_647;
+
+export const entryNumber = z.int().min(1).max(LARGEST_NUMBER);
 
 const fields = z.strictObject({
 	shop: identifier,
@@ -150,12 +153,37 @@ const fields = z.strictObject({
 
 /** Reads a value by its schema, or says in one sentence which field is wrong. */
 export function parseOrRefuse<T>(schema: z.ZodType<T>, value: unknown, name: string): T {
-	const result = schema.safeParse(value);
+	const result = schema.safeParse(value, { reportInput: true });
 	if (result.success) return result.data;
-	const sentences = result.error.issues.map((issue) =>
-		[name, ...issue.path].map(String).join('.').concat(' ', issue.message),
+	const sentences = result.error.issues.map(
+		(issue) => `${[name, ...issue.path].join('.')} ${complaint(issue)}`,
 	);
 	throw new LogError('bad-entry', sentences.join('; '), result.error);
+}
+
+/** What was read and what would be right. Our own messages say both already. */
+function complaint(issue: z.core.$ZodIssue): string {
+	switch (issue.code) {
+		case 'invalid_type':
+			return `is ${shortly(issue.input)}; expected a ${issue.expected === 'int' ? 'whole number' : issue.expected}`;
+		case 'invalid_value':
+			return `is ${shortly(issue.input)}; expected one of ${issue.values.map(shortly).join(', ')}`;
+		case 'unrecognized_keys':
+			return `has a field that is not known: ${issue.keys.join(', ')}`;
+		case 'too_big':
+			return `is ${shortly(issue.input)}, above the ${issue.maximum} allowed`;
+		case 'too_small':
+			return `is ${shortly(issue.input)}, below ${issue.minimum}`;
+		default:
+			return issue.message;
+	}
+}
+
+function shortly(value: unknown): string {
+	if (Array.isArray(value)) return `a list of ${value.length}`;
+	if (typeof value === 'object' && value !== null) return 'an object';
+	const text = typeof value === 'string' ? JSON.stringify(value) : String(value);
+	return text.length > 60 ? `${text.slice(0, 60)}...` : text;
 }
 
 /**
@@ -164,7 +192,7 @@ export function parseOrRefuse<T>(schema: z.ZodType<T>, value: unknown, name: str
  */
 export function checkEntry(entry: NewEntry): CheckedEntry {
 	if (typeof entry !== 'object' || entry === null) {
-		throw new LogError('bad-entry', 'entry is not an object');
+		throw new LogError('bad-entry', `entry is ${shortly(entry)}; expected an object`);
 	}
 	const { body, ...rest } = entry;
 	const checked = parseOrRefuse(fields, rest, 'entry');

@@ -3,5 +3,6 @@ export { ENTRY_KINDS, type Entry, type EntryKind, LIMITS, type NewEntry } from '
 export { LOG_ERROR_CODES, LogError, type LogErrorCode } from './errors.js';
 export type { FindOptions, LogFilter } from './find.js';
 export type { Json } from './json.js';
-export { type Log, type LogOptions, openLog } from './log.js';
+export type { Log, LogOptions } from './log.js';
+export { openLog } from './open.js';
 export type { ChainFault, ChainProblem, ShopReport, VerifyReport } from './verify.js';

@@ -31,20 +31,23 @@ export function canonicalJson(value: unknown, name = 'value', limits: CanonicalL
 	const parts: string[] = [];
 	let bytes = 0;
 
+	function refuse(place: string, problem: string): never {
+		// A place may be as long as the keys that lead to it.
+		const shown = place.length > 200 ? `${place.slice(0, 60)}...${place.slice(-120)}` : place;
+		throw new LogError('bad-entry', `${shown} ${problem}`);
+	}
+
 	function put(part: string): void {
 		bytes += Buffer.byteLength(part);
 		if (bytes > limits.bytes) {
-			throw new LogError('bad-entry', `${name} is longer than the ${limits.bytes} bytes allowed`);
+			refuse(name, `is longer than the ${limits.bytes} bytes allowed`);
 		}
 		parts.push(part);
 	}
 
 	function putString(text: string, place: string): void {
 		if (!isWellFormed(text)) {
-			throw new LogError(
-				'bad-entry',
-				`${place} holds half of a surrogate pair, which is not valid Unicode text`,
-			);
+			refuse(place, `holds half of a surrogate pair, which is not valid Unicode text`);
 		}
 		put(JSON.stringify(text));
 	}
@@ -54,7 +57,7 @@ export function canonicalJson(value: unknown, name = 'value', limits: CanonicalL
 			put(String(item));
 		} else if (typeof item === 'number') {
 			if (!Number.isFinite(item)) {
-				throw new LogError('bad-entry', `${place} is ${item}; a number must be finite`);
+				refuse(place, `is ${item}; a number must be finite`);
 			}
 			put(JSON.stringify(item));
 		} else if (typeof item === 'string') {
@@ -62,12 +65,12 @@ export function canonicalJson(value: unknown, name = 'value', limits: CanonicalL
 		} else if (typeof item === 'object') {
 			// The depth limit also ends the walk through an object that contains itself.
 			if (depth >= limits.depth) {
-				throw new LogError('bad-entry', `${place} is nested deeper than the ${limits.depth} levels allowed`);
+				refuse(place, `is nested deeper than the ${limits.depth} levels allowed`);
 			}
 			if (Array.isArray(item)) encodeArray(item, place, depth);
 			else encodeObject(item, place, depth);
 		} else {
-			throw new LogError('bad-entry', `${place} is ${typeof item}, which JSON can't carry`);
+			refuse(place, `is ${typeof item}, which JSON can't carry`);
 		}
 	}
 
@@ -84,10 +87,7 @@ export function canonicalJson(value: unknown, name = 'value', limits: CanonicalL
 	function encodeObject(item: object, place: string, depth: number): void {
 		const prototype: unknown = Object.getPrototypeOf(item);
 		if (prototype !== Object.prototype && prototype !== null) {
-			throw new LogError(
-				'bad-entry',
-				`${place} is an object with a class of its own; only plain objects are kept`,
-			);
+			refuse(place, `is an object with a class of its own; only plain objects are kept`);
 		}
 		// `<` compares by UTF-16 code units, as RFC 8785 section 3.2.3 asks.
 		const members = Object.entries(item).sort(([a], [b]) => (a < b ? -1 : 1));

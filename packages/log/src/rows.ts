@@ -1,5 +1,6 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import { type Chained, commitmentTo, type ErasablePart, entryHash } from './chain.js';
+import type { Head } from './database.js';
 import type { Entry, EntryKind } from './entry.js';
 import { LogError } from './errors.js';
 import type { Json } from './json.js';
@@ -94,6 +95,25 @@ export function toEntry(row: EntryRow): Entry {
 		hash: row.hash,
 		erased: part === null,
 	};
+}
+
+/** The one entry of a shop that a condition narrows down to, or null. */
+export async function entryWhere(
+	db: Kysely<Tables>,
+	shop: string,
+	narrow: (query: ReturnType<typeof selectEntries>) => ReturnType<typeof selectEntries>,
+): Promise<Entry | null> {
+	const row = await narrow(selectEntries(db).where('entries.shop', '=', shop)).executeTakeFirst();
+	return row === undefined ? null : toEntry(row);
+}
+
+export async function headOf(db: Kysely<Tables>, shop: string): Promise<Head | null> {
+	const head = await db
+		.selectFrom('heads')
+		.select(['number', 'hash'])
+		.where('shop', '=', shop)
+		.executeTakeFirst();
+	return head ?? null;
 }
 
 /** Lower and upper number of what is stored of a shop; null when nothing is. */

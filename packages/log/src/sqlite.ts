@@ -16,6 +16,7 @@ import {
 } from 'kysely';
 import type { Database, DatabaseOptions, Head } from './database.js';
 import { driverCode, LogError, messageOf } from './errors.js';
+import { headOf } from './rows.js';
 import type { Tables } from './tables.js';
 import { isPrefix } from './words.js';
 
@@ -171,12 +172,7 @@ class SqliteDatabase implements Database {
 
 	async lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null> {
 		// `begin immediate` holds the lock already.
-		const head = await transaction
-			.selectFrom('heads')
-			.select(['number', 'hash'])
-			.where('shop', '=', shop)
-			.executeTakeFirst();
-		return head ?? null;
+		return await headOf(transaction, shop);
 	}
 
 	async indexWords(
@@ -203,7 +199,8 @@ class SqliteDatabase implements Database {
 
 	async scrub(): Promise<void> {
 		// The write-ahead file still holds the pages as they were; this moves and empties it.
-		await sql`pragma wal_checkpoint(truncate)`.execute(this.db);
+		const { rows } = await sql<{ busy: number }>`pragma wal_checkpoint(truncate)`.execute(this.db);
+		if (rows[0]?.busy !== 0) throw new LogError('locked', 'another program is reading the log');
 	}
 
 	async damage(): Promise<string | null> {

@@ -46,7 +46,10 @@ export interface VerifyReport {
 	shops: ShopReport[];
 	/** The first problem of the first shop that has one. */
 	problem: ChainProblem | null;
-	/** Damage of the database below the entries (SQLite's own check), when all shops were asked for. */
+	/**
+	 * Damage of the database below the entries: what SQLite's own check finds when all shops are asked for, or
+	 * why reading had to end early. Null when there is none to be seen.
+	 */
 	damage: string | null;
 }
 

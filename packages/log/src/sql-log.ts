@@ -1,0 +1,291 @@
+import type { Kysely, Transaction } from 'kysely';
+import { z } from 'zod';
+import { appendIn } from './append.js';
+import type { Database, Head } from './database.js';
+import {
+	type CheckedEntry,
+	checkEntry,
+	type Entry,
+	type EntryKind,
+	entryNumber,
+	identifier,
+	LIMITS,
+	type NewEntry,
+	parseOrRefuse,
+	storable,
+} from './entry.js';
+import { LogError } from './errors.js';
+import {
+	type CheckedFilter,
+	checkFilter,
+	checkOptions,
+	cursorNumber,
+	type FindOptions,
+	filtered,
+	type LogFilter,
+} from './find.js';
+import type { Json } from './json.js';
+import type { Log } from './log.js';
+import { WriteQueue } from './queue.js';
+import { retrying } from './retry.js';
+import { type EntryRow, entryWhere, headOf, toEntry } from './rows.js';
+import type { Tables } from './tables.js';
+import { type VerifyReport, verifyShop } from './verify.js';
+import { wordsOf } from './words.js';
+
+/** Entries that `fold` holds in memory at a time. */
+const FOLD_PAGE = 200;
+
+const settingKey = storable(LIMITS.settingKeyBytes, false);
+const settingValue = storable(LIMITS.settingValueBytes).nullable();
+const headSchema = z.strictObject({
+	number: entryNumber,
+	hash: z.string().regex(/^[0-9a-f]{64}$/, 'is no SHA-256'),
+});
+
+export class SqlLog implements Log {
+	readonly #database: Database;
+	readonly #db: Kysely<Tables>;
+	readonly #patienceMs: number;
+	readonly #searchable: (body: Json) => string;
+	readonly #queue = new WriteQueue();
+	#closed = false;
+
+	constructor(database: Database, patienceMs: number, searchable: (body: Json) => string) {
+		this.#database = database;
+		this.#db = database.db;
+		this.#patienceMs = patienceMs;
+		this.#searchable = searchable;
+	}
+
+	async append(given: NewEntry): Promise<{ entry: Entry; repeated: boolean }> {
+		const checked = checkEntry(given);
+		const words = this.#wordsOf(checked, checked.text);
+		// A connection that breaks during commit leaves it open whether the entry is there. The next try sees by
+		// the hash, which its salts make unlike any other.
+		const attempted = new Set<string>();
+		return await this.#write(checked.shop, (transaction) =>
+			appendIn(this.#database, transaction, checked, { words, attempted }),
+		);
+	}
+
+	async entry(shop: string, number: number): Promise<Entry | null> {
+		parseOrRefuse(identifier, shop, 'shop');
+		parseOrRefuse(entryNumber, number, 'number');
+		return await this.#read(() =>
+			entryWhere(this.#db, shop, (query) => query.where('entries.number', '=', number)),
+		);
+	}
+
+	async byDelivery(shop: string, delivery: string): Promise<Entry | null> {
+		parseOrRefuse(identifier, shop, 'shop');
+		parseOrRefuse(identifier, delivery, 'delivery');
+		return await this.#read(() =>
+			entryWhere(this.#db, shop, (query) => query.where('entries.delivery', '=', delivery)),
+		);
+	}
+
+	async latestInThread(
+		shop: string,
+		channel: string,
+		thread: string | null,
+		kinds?: readonly EntryKind[],
+	): Promise<Entry | null> {
+		const { entries } = await this.find(shop, { channel, thread, kinds, limit: 1 });
+		return entries[0] ?? null;
+	}
+
+	async find(shop: string, given: FindOptions): Promise<{ entries: Entry[]; next: string | null }> {
+		parseOrRefuse(identifier, shop, 'shop');
+		const { order, limit, cursor, ...filter } = checkOptions(given);
+		return await this.#read(async () => {
+			let query = filtered(this.#database, this.#db, shop, filter)
+				.orderBy('entries.number', order === 'oldest' ? 'asc' : 'desc')
+				.limit(limit + 1);
+			if (typeof cursor === 'string') {
+				query = query.where('entries.number', order === 'oldest' ? '>' : '<', cursorNumber(cursor));
+			}
+			const rows = await query.execute();
+			const entries = rows.slice(0, limit).map(toEntry);
+			const last = entries.at(-1);
+			const next = rows.length > limit && last !== undefined ? `${order}:${last.number}` : null;
+			return { entries, next };
+		});
+	}
+
+	async fold<T>(
+		shop: string,
+		given: LogFilter,
+		initial: T,
+		step: (state: T, entry: Entry) => T | Promise<T>,
+	): Promise<T> {
+		parseOrRefuse(identifier, shop, 'shop');
+		const filter = checkFilter(given);
+		const end = (await this.head(shop))?.number ?? 0;
+		let state = initial;
+		// By pages and not by an open cursor: the step may itself use the log.
+		for (let above = 0; above < end; ) {
+			const rows = await this.#read(() => this.#page(shop, filter, above, end));
+			for (const row of rows) state = await step(state, toEntry(row));
+			above = rows.length < FOLD_PAGE ? end : (rows.at(-1)?.number ?? end);
+		}
+		return state;
+	}
+
+	async #page(shop: string, filter: CheckedFilter, above: number, end: number): Promise<EntryRow[]> {
+		return await filtered(this.#database, this.#db, shop, filter)
+			.where('entries.number', '>', above)
+			.where('entries.number', '<=', end)
+			.orderBy('entries.number')
+			.limit(FOLD_PAGE)
+			.execute();
+	}
+
+	async head(shop: string): Promise<Head | null> {
+		parseOrRefuse(identifier, shop, 'shop');
+		return await this.#read(() => headOf(this.#db, shop));
+	}
+
+	async verify(shop?: string, known?: Head): Promise<VerifyReport> {
+		if (shop !== undefined) parseOrRefuse(identifier, shop, 'shop');
+		if (known !== undefined) parseOrRefuse(headSchema, known, 'known');
+		if (known !== undefined && shop === undefined) {
+			throw new LogError('bad-entry', 'a known head belongs to one shop; name the shop');
+		}
+		return await this.#read(async () => {
+			const report: VerifyReport = { ok: true, shops: [], problem: null, damage: null };
+			try {
+				if (shop === undefined) report.damage = await this.#database.damage();
+				for (const each of shop === undefined ? await this.#everyShop() : [shop]) {
+					const found = await verifyShop(this.#db, each, known ?? null, () => headOf(this.#db, each));
+					report.shops.push(found);
+					report.problem ??= found.problem;
+				}
+			} catch (error) {
+				// A file too damaged to be read to its end is a finding, not a failure to look.
+				const ours = this.#database.toLogError(error);
+				if (ours.code !== 'corrupt') throw ours;
+				report.damage ??= ours.message;
+			}
+			report.ok = report.problem === null && report.damage === null;
+			return report;
+		});
+	}
+
+	/** Also shops whose head record or whose entries somebody took away. */
+	async #everyShop(): Promise<string[]> {
+		const heads = await this.#db.selectFrom('heads').select('shop').execute();
+		const entries = await this.#db.selectFrom('entries').select('shop').distinct().execute();
+		return [...new Set([...heads, ...entries].map((row) => row.shop))].sort();
+	}
+
+	async forget(shop: string, personId: string): Promise<number> {
+		parseOrRefuse(identifier, shop, 'shop');
+		parseOrRefuse(identifier, personId, 'personId');
+		// A second try, after a commit whose answer was lost, finds nothing left to erase: the first count stands.
+		let erased = 0;
+		await this.#write(shop, async (transaction) => {
+			// Locking the head of a shop that isn't there would make it.
+			if ((await headOf(transaction, shop)) === null) return;
+			await this.#database.lockHead(transaction, shop);
+			erased = Math.max(erased, await this.#forgetIn(transaction, shop, personId));
+		});
+		// They are erased already; a file that somebody else is reading is only cleaned later.
+		if (erased > 0) await this.#read(() => this.#database.scrub()).catch(() => undefined);
+		return erased;
+	}
+
+	async #forgetIn(transaction: Transaction<Tables>, shop: string, personId: string): Promise<number> {
+		const theirs = await transaction
+			.selectFrom('erasable')
+			.innerJoin('entries', (join) =>
+				join.onRef('entries.shop', '=', 'erasable.shop').onRef('entries.number', '=', 'erasable.number'),
+			)
+			.select(['entries.id', 'entries.build', 'entries.topic', 'entries.body'])
+			.where('erasable.shop', '=', shop)
+			.where('erasable.person_id', '=', personId)
+			.execute();
+		await this.#database.unindexWords(
+			transaction,
+			theirs.map((entry) => entry.id),
+		);
+		for (const { id, build, topic, body } of theirs) {
+			await this.#database.indexWords(transaction, id, this.#wordsOf({ build, topic, bodyText: body }, ''));
+		}
+		for (const table of ['erasable', 'people'] as const) {
+			await transaction
+				.deleteFrom(table)
+				.where('shop', '=', shop)
+				.where('person_id', '=', personId)
+				.execute();
+		}
+		return theirs.length;
+	}
+
+	async shops(): Promise<string[]> {
+		const rows = await this.#read(() => this.#db.selectFrom('heads').select('shop').execute());
+		return rows.map((row) => row.shop).sort();
+	}
+
+	async setSetting(shop: string, key: string, value: string | null): Promise<void> {
+		parseOrRefuse(identifier, shop, 'shop');
+		parseOrRefuse(settingKey, key, 'key');
+		parseOrRefuse(settingValue, value, 'value');
+		await this.#write(shop, async (transaction) => {
+			if (value === null) {
+				await transaction.deleteFrom('settings').where('shop', '=', shop).where('key', '=', key).execute();
+				return;
+			}
+			await transaction
+				.insertInto('settings')
+				.values({ shop, key, value })
+				.onConflict((conflict) => conflict.columns(['shop', 'key']).doUpdateSet({ value }))
+				.execute();
+		});
+	}
+
+	async getSetting(shop: string, key: string): Promise<string | null> {
+		parseOrRefuse(identifier, shop, 'shop');
+		parseOrRefuse(settingKey, key, 'key');
+		const row = await this.#read(() =>
+			this.#db
+				.selectFrom('settings')
+				.select('value')
+				.where('shop', '=', shop)
+				.where('key', '=', key)
+				.executeTakeFirst(),
+		);
+		return row?.value ?? null;
+	}
+
+	async close(): Promise<void> {
+		if (this.#closed) return;
+		this.#closed = true;
+		await this.#queue.idle();
+		await this.#database.close();
+	}
+
+	#wordsOf(entry: Pick<CheckedEntry, 'build' | 'topic' | 'bodyText'>, text: string): string[] {
+		const searchable = this.#searchable(JSON.parse(entry.bodyText) as Json);
+		return wordsOf([text, entry.build ?? '', entry.topic ?? '', searchable].join('\n'));
+	}
+
+	async #read<T>(task: () => Promise<T>): Promise<T> {
+		this.#assertOpen();
+		return await retrying(this.#database, this.#patienceMs, task);
+	}
+
+	async #write<T>(shop: string, task: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
+		this.#assertOpen();
+		return await this.#queue.run(this.#database.writeKey(shop), () =>
+			retrying(this.#database, this.#patienceMs, () =>
+				// Each statement must see what the holder of the lock before us wrote, whatever the server's default.
+				this.#db.transaction().setIsolationLevel('read committed').execute(task),
+			),
+		);
+	}
+
+	#assertOpen(): void {
+		if (this.#closed) throw new LogError('unavailable', 'this log has been closed');
+	}
+}
