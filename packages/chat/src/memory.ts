@@ -61,7 +61,8 @@ export async function lastQuestion(
 	});
 	for (const entry of entries) {
 		const exchange = exchangeOf(entry);
-		if (exchange?.request != null) {
+		// "why" and "show the working" are about a question and are not one themselves.
+		if (exchange?.request != null && exchange.answer.status !== 'listed') {
 			return {
 				topic: exchange.request.topic,
 				given: exchange.request.given as Given[],

@@ -1,5 +1,5 @@
 import type { AnyTopic, Field, Fields, KindName } from '@lugbook/core';
-import { type Element, meaningsFor } from './elements.js';
+import { type Element, meaningsFor, type PhraseTable } from './elements.js';
 
 export interface Candidate {
 	readonly topic: AnyTopic;
@@ -20,9 +20,9 @@ export function kindsOf(fields: Fields): ReadonlySet<KindName> {
  * How well each topic fits the message, best first: the words that ask for it, the words of its fields, and whether
  * it can place the quantities that are there. A word that many topics know says little.
  */
-export function rankTopics(elements: readonly Element[], topics: readonly AnyTopic[]): Candidate[] {
+export function rankTopics(table: PhraseTable, topics: readonly AnyTopic[]): Candidate[] {
 	return topics
-		.map((topic) => ({ topic, score: scoreOf(elements, topic) }))
+		.map((topic) => ({ topic, score: scoreOf(table.elements(topic.name), topic) }))
 		.filter((candidate) => candidate.score > 0)
 		.sort((a, b) => b.score - a.score);
 }

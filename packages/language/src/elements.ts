@@ -1,5 +1,5 @@
 import type { Token } from './lex.js';
-import type { Meaning, Vocabulary } from './vocabulary.js';
+import type { Meaning, PhraseMatch, Vocabulary } from './vocabulary.js';
 
 /** A piece of the message after words have been joined to phrases. */
 export type Element =
@@ -14,39 +14,62 @@ export type Element =
 	  }
 	| { readonly type: 'unknown'; readonly word: string; readonly start: number; readonly end: number };
 
-/** Joins words to the longest phrases of the vocabulary; a hyphen or slash between two words does not part them. */
-export function toElements(tokens: readonly Token[], vocabulary: Vocabulary): Element[] {
-	const elements: Element[] = [];
-	let at = 0;
-	while (at < tokens.length) {
-		const token = tokens[at] as Token;
-		if (token.type !== 'word') {
-			elements.push(token);
-			at += 1;
-			continue;
+/** The phrases that could begin at each word of a message: worked out once, then read for one topic after the other. */
+export class PhraseTable {
+	readonly #tokens: readonly Token[];
+	readonly #at = new Map<
+		number,
+		{ readonly run: readonly WordAt[]; readonly matches: readonly PhraseMatch[] }
+	>();
+
+	constructor(tokens: readonly Token[], vocabulary: Vocabulary) {
+		this.#tokens = tokens;
+		for (const [index, token] of tokens.entries()) {
+			if (token.type !== 'word') continue;
+			const run = wordRun(tokens, index);
+			const words = run.map(({ word }) => word);
+			this.#at.set(index, { run, matches: vocabulary.matches(words, 0) });
 		}
-		const run = wordRun(tokens, at);
-		const match = vocabulary.match(
-			run.map(({ word }) => word),
-			0,
-		);
-		if (match === null) {
-			elements.push({ type: 'unknown', word: token.word, start: token.start, end: token.end });
-			at += 1;
-			continue;
-		}
-		const last = run[match.length - 1] as WordAt;
-		elements.push({
-			type: 'phrase',
-			phrase: match.phrase,
-			meanings: match.meanings,
-			corrected: match.corrected,
-			start: token.start,
-			end: last.end,
-		});
-		at = last.index + 1;
 	}
-	return elements;
+
+	/**
+	 * The message as pieces. A phrase counts where it means something to the topic (null: to any); a hyphen or a slash
+	 * between two words does not part them.
+	 */
+	elements(topic: string | null): Element[] {
+		const elements: Element[] = [];
+		let index = 0;
+		while (index < this.#tokens.length) {
+			const token = this.#tokens[index] as Token;
+			const place = this.#at.get(index);
+			if (token.type !== 'word' || place === undefined) {
+				elements.push(token as Exclude<Token, { type: 'word' }>);
+				index += 1;
+				continue;
+			}
+			const match = place.matches.find((one) => one.meanings.some((meaning) => concerns(meaning, topic)));
+			if (match === undefined) {
+				elements.push({ type: 'unknown', word: token.word, start: token.start, end: token.end });
+				index += 1;
+				continue;
+			}
+			const last = place.run[match.length - 1] as WordAt;
+			elements.push({
+				type: 'phrase',
+				phrase: match.phrase,
+				meanings: match.meanings,
+				corrected: match.corrected,
+				start: token.start,
+				end: last.end,
+			});
+			index = last.index + 1;
+		}
+		return elements;
+	}
+}
+
+function concerns(meaning: Meaning, topic: string | null): boolean {
+	return topic === null || !('topic' in meaning) || meaning.topic === topic;
 }
 
 interface WordAt {

@@ -1,6 +1,6 @@
 import { type AnyTopic, topics as allTopics, type Context, type Region } from '@lugbook/core';
 import { type Candidate, rankTopics } from './choose.js';
-import { type Element, isFiller, toElements } from './elements.js';
+import { type Element, isFiller, PhraseTable } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
 import { lex } from './lex.js';
 import { longestMessage, plain } from './message.js';
@@ -65,10 +65,11 @@ export class Reader {
 	read(message: string, options: ReadOptions): Reading {
 		if (message.length > longestMessage) return { ...nothing(options.context), tooLong: true };
 		const tokens = lex(plain(message), message, this.#vocabulary.knows);
-		const elements = toElements(tokens, this.#vocabulary);
-		const context = contextOf(elements, message, options.context);
-		const said = saidIn(elements);
-		const ranked = options.topic === undefined ? rankTopics(elements, this.#topics) : [];
+		const table = new PhraseTable(tokens, this.#vocabulary);
+		const anyTopic = table.elements(null);
+		const context = contextOf(anyTopic, message, options.context);
+		const said = saidIn(anyTopic);
+		const ranked = options.topic === undefined ? rankTopics(table, this.#topics) : [];
 		const forced = this.#topics.find((topic) => topic.name === options.topic);
 		const previous = options.previous ?? null;
 		const followed =
@@ -77,18 +78,19 @@ export class Reader {
 		const best = ranked[0];
 		const topic =
 			forced ??
-			(followed !== undefined && this.#continues(elements, followed, best, said, previous?.asked ?? null)
+			(followed !== undefined && this.#continues(table, message, followed, best, previous?.asked ?? null)
 				? followed
 				: this.#enough(best));
-		const friendly = isSmallTalk(elements, message);
+		const friendly = isSmallTalk(anyTopic, message);
 		if (topic === undefined) {
 			return {
 				...nothing(context),
 				said,
 				smallTalk: friendly,
-				unread: friendly ? [] : leftOver(elements, new Set(), message),
+				unread: friendly ? [] : leftOver(anyTopic, new Set(), message),
 			};
 		}
+		const elements = table.elements(topic.name);
 		const filled = answerTo(
 			fill(elements, topic, message, context),
 			elements,
@@ -125,22 +127,19 @@ export class Reader {
 
 	/** In a thread a message goes on with its topic unless it plainly asks for another. */
 	#continues(
-		elements: readonly Element[],
+		table: PhraseTable,
+		message: string,
 		followed: AnyTopic,
 		best: Candidate | undefined,
-		said: readonly Said[],
 		asked: string | null,
 	): boolean {
-		const fits = elements.some(
-			(element) =>
-				(element.type === 'quantity' || element.type === 'conductor' || element.type === 'phrase') &&
-				fill([element], followed, ' '.repeat(element.end), { region: 'us', units: 'us', language: 'en' })
-					.given.length > 0,
-		);
-		if (!fits && asked !== null && elements.some((element) => element.type === 'number')) return true;
-		if (!fits) return said.length > 0 && (best === undefined || best.score < leastScore);
+		const own = table.elements(followed.name);
+		const any = table.elements(null);
+		const fits = fill(own, followed, message, { region: 'us', units: 'us', language: 'en' }).given.length > 0;
+		if (!fits && asked !== null && own.some((element) => element.type === 'number')) return true;
+		if (!fits) return saidIn(any).length > 0 && (best === undefined || best.score < leastScore);
 		if (best === undefined || best.topic.name === followed.name) return true;
-		const asksForOther = elements.some(
+		const asksForOther = any.some(
 			(element) =>
 				element.type === 'phrase' &&
 				element.meanings.some((meaning) => meaning.means === 'topic' && meaning.topic !== followed.name) &&

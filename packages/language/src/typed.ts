@@ -1,6 +1,6 @@
 import type { AnyTopic, Context, Field, FieldValue } from '@lugbook/core';
 import { acceptedBy, monthNames } from '@lugbook/core';
-import { toElements } from './elements.js';
+import { type Element, PhraseTable } from './elements.js';
 import { fill } from './fill.js';
 import { lex } from './lex.js';
 import { plain } from './message.js';
@@ -22,7 +22,7 @@ export function readTyped(
 	const field = topic.fields[name];
 	if (field === undefined) return { ok: false, error: `${topic.name} has no input "${name}".` };
 	const text = typed.trim();
-	const elements = toElements(lex(plain(text), text, vocabulary.knows), vocabulary);
+	const elements = new PhraseTable(lex(plain(text), text, vocabulary.knows), vocabulary).elements(topic.name);
 	const value = single(field, text, elements, context) ?? fromWords(topic, name, elements, text, context);
 	if (value !== null) return { ok: true, value };
 	return { ok: false, error: `I read "${text.slice(0, 60)}". ${acceptedBy(field, context)}` };
@@ -31,7 +31,7 @@ export function readTyped(
 function single(
 	field: Field,
 	text: string,
-	elements: ReturnType<typeof toElements>,
+	elements: readonly Element[],
 	context: Context,
 ): FieldValue | null {
 	const { type } = field;
@@ -77,7 +77,7 @@ function single(
 function fromWords(
 	topic: AnyTopic,
 	name: string,
-	elements: ReturnType<typeof toElements>,
+	elements: readonly Element[],
 	text: string,
 	context: Context,
 ): FieldValue | null {

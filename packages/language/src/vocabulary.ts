@@ -64,8 +64,11 @@ export class Vocabulary {
 	}
 
 	#addField(topic: string, name: string, field: Field, wrap: (meaning: Meaning) => Meaning): void {
-		for (const alias of [field.meta.label, ...field.meta.aliases])
-			this.#add(alias, wrap({ means: 'alias', topic, field: name }));
+		const named: Meaning =
+			field.type.sort === 'flag'
+				? { means: 'flag', topic, field: name, value: true }
+				: { means: 'alias', topic, field: name };
+		for (const alias of [field.meta.label, ...field.meta.aliases]) this.#add(alias, wrap(named));
 		const { type } = field;
 		if (type.sort === 'choice') {
 			for (const [value, words] of Object.entries(type.options)) {
@@ -105,38 +108,50 @@ export class Vocabulary {
 	/** True for a word that some topic, or the small talk of a message, knows. */
 	knows = (word: string): boolean => this.#known.has(word) || this.#known.has(singular(word));
 
-	/** The longest phrase that begins at this word, typing slips mended where one reading is plainly nearest. */
-	match(words: readonly string[], at: number): PhraseMatch | null {
-		const exact = this.#matchExact(words, at, (word) => word);
-		if (exact !== null) return exact;
-		const mended = new Map<string, string>();
-		const mend = (word: string): string => {
-			const known = mended.get(word) ?? this.#mend(word);
-			mended.set(word, known);
-			return known;
-		};
-		const corrected = this.#matchExact(words, at, mend);
-		return corrected === null ? null : { ...corrected, corrected: true };
+	/**
+	 * All phrases that begin at this word, longest first; where none is written so, those that typing slips hide, if
+	 * one reading of each word is plainly nearest.
+	 */
+	matches(words: readonly string[], at: number): PhraseMatch[] {
+		const exact = this.#matchesAs(words, at, (word) => word, false);
+		return exact.length > 0 ? exact : this.#matchesAs(words, at, this.#mended, true);
 	}
 
-	#matchExact(words: readonly string[], at: number, read: (word: string) => string): PhraseMatch | null {
+	readonly #mendings = new Map<string, string>();
+
+	readonly #mended = (word: string): string => {
+		const known = this.#mendings.get(word);
+		if (known !== undefined) return known;
+		const mended = this.#mend(word);
+		// Words people type are few; strangers' words must not fill the memory.
+		if (this.#mendings.size < 10_000) this.#mendings.set(word, mended);
+		return mended;
+	};
+
+	#matchesAs(
+		words: readonly string[],
+		at: number,
+		read: (word: string) => string,
+		corrected: boolean,
+	): PhraseMatch[] {
 		const first = words[at];
-		if (first === undefined) return null;
-		let best: PhraseMatch | null = null;
+		if (first === undefined) return [];
+		const found = new Map<number, PhraseMatch>();
 		for (const start of variants(read(first))) {
 			const longest = this.#longestFrom.get(start) ?? 0;
-			for (let length = Math.min(longest, words.length - at); length > (best?.length ?? 0); length -= 1) {
+			// "doe" is no singular of "does": a word without meaning must be written as it is.
+			const loosened = start !== read(first);
+			for (let length = Math.min(longest, words.length - at); length > 0; length -= 1) {
 				const rest = words.slice(at + 1, at + length).map(read);
 				const key = [start, ...rest].join(' ');
-				const loose = [start, ...rest.map(singular)].join(' ');
-				const meanings = this.#phrases.get(key) ?? this.#phrases.get(loose);
-				if (meanings !== undefined) {
-					best = { phrase: key, meanings, length, corrected: false };
-					break;
-				}
+				const meanings =
+					this.#phrases.get(key) ?? this.#phrases.get([start, ...rest.map(singular)].join(' '));
+				if (meanings === undefined || found.has(length)) continue;
+				if (loosened && meanings.every((one) => one.means === 'filler')) continue;
+				found.set(length, { phrase: key, meanings, length, corrected });
 			}
 		}
-		return best;
+		return [...found.values()].sort((a, b) => b.length - a.length);
 	}
 
 	/** The one known word a slip away, or the word itself where there is none or more than one. */
