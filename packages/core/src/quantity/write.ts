@@ -50,6 +50,7 @@ export function shownIn(
 
 /** A value in the kind's base unit, as a person of this habit reads it: "12.5 ft", "2.7 %". */
 export function write(kind: KindName, value: number, habit: UnitHabit, options: WriteOptions = {}): string {
+	if (Number.isNaN(value)) return 'no number';
 	if (!Number.isFinite(value)) return value > 0 ? 'without limit' : 'none';
 	const shown = shownIn(kind, value, habit, options.unit);
 	// Below ten times the last decimal a figure would lose its meaning: keep two figures.

@@ -12,7 +12,12 @@ import { writeIn } from './value.js';
 export function problemsOf(name: string, field: Field, value: unknown, context: Context): Refusal[] {
 	const parsed = field.schema.safeParse(value);
 	if (parsed.success) return [];
-	return parsed.error.issues.map((issue) => toRefusal(name, field, value, issue, context));
+	const { issues } = parsed.error;
+	const places = issues.map((issue) => issue.path.join('.'));
+	// A text where a list belongs is also too long for one: one place, one refusal.
+	return issues
+		.filter((_, index) => places.indexOf(places[index] as string) === index)
+		.map((issue) => toRefusal(name, field, value, issue, context));
 }
 
 function toRefusal(
