@@ -1,4 +1,4 @@
-import { create, type MathNode, parseDependencies } from 'mathjs';
+import { create, type MathNode, parseDependencies } from '../mathjs.js';
 
 const math = create(parseDependencies ?? {});
 

@@ -1,4 +1,4 @@
-import { create, unitDependencies } from 'mathjs';
+import { create, unitDependencies } from '../mathjs.js';
 import { type KindName, kindOf } from './kinds.js';
 
 // mathjs whole takes most of a second to load; the unit part alone is enough here.

@@ -1,4 +1,4 @@
-import { create, lusolveDependencies } from 'mathjs';
+import { create, lusolveDependencies } from '../mathjs.js';
 
 // Only the linear solver: mathjs whole takes most of a second to load.
 const math = create(lusolveDependencies ?? {});
@@ -51,6 +51,8 @@ export interface SolvedBeam {
 	readonly momentNm: (x: number) => number;
 	/** shear force just right of x, upward on the left face positive [N] */
 	readonly shearN: (x: number) => number;
+	/** ends, supports, ends of loads and all places where the beam is level: the largest sag of any stretch is there */
+	readonly deflectionPlaces: readonly number[];
 	/** largest sag or hog by size */
 	readonly largestDeflection: Extreme;
 	/** largest bending moment by size */
@@ -129,6 +131,7 @@ export function solveBeam(beam: Beam): SolvedBeam | null {
 	const breaks = breakpoints(beam);
 	const bends = breaks.flatMap((x, index) => stationaryMoments(x, breaks[index + 1], shearN));
 	const moments = [...breaks.flatMap((x) => [x, x - tiny(beam)]), ...bends].filter((x) => x >= 0);
+	const deflectionPlaces = [...breaks, ...levelPlaces(breaks, bends, momentNm, slopeRad)];
 	return {
 		beam,
 		reactions,
@@ -136,7 +139,8 @@ export function solveBeam(beam: Beam): SolvedBeam | null {
 		slopeRad,
 		momentNm,
 		shearN,
-		largestDeflection: largest([...breaks, ...levelPlaces(breaks, bends, momentNm, slopeRad)], deflectionM),
+		deflectionPlaces,
+		largestDeflection: largest(deflectionPlaces, deflectionM),
 		largestMoment: largest(moments, momentNm),
 		largestShearN: Math.abs(
 			largest(
@@ -237,7 +241,8 @@ function crossing(from: number, to: number, of: (x: number) => number): number[]
 	return [high];
 }
 
-function largest(places: readonly number[], of: (x: number) => number): Extreme {
+/** The place where a function of the beam is largest by size. */
+export function largest(places: readonly number[], of: (x: number) => number): Extreme {
 	let best: Extreme = { atM: 0, value: 0 };
 	for (const atM of places) {
 		const value = of(atM);
