@@ -1,4 +1,4 @@
-import type { AnyTopic, Context, Field, FieldValue } from '@lugbook/core';
+import { type AnyTopic, type Context, type Field, type FieldValue, findPlaces } from '@lugbook/core';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
@@ -56,6 +56,7 @@ class Filler {
 	}
 
 	run(): Filled {
+		this.#place();
 		this.#words();
 		this.#aliased();
 		this.#items();
@@ -82,10 +83,46 @@ class Filler {
 		values.push({ value, said });
 	}
 
+	/** The place named, if the topic asks for one; its words mean nothing else then. */
+	#place(): void {
+		const name = this.#fieldOfSort('place');
+		if (name === null) return;
+		for (const match of findPlaces(this.#message)) {
+			const covered = this.#elements.filter(
+				(element) => element.start < match.end && element.end > match.start,
+			);
+			// A doubtful name ("Page") counts only where its words mean nothing to the topic.
+			const free = covered.every((element) => element.type === 'unknown' || isFiller(element));
+			if (!match.sure && !free) continue;
+			this.#set(name, match.place, match.said);
+			for (const element of covered) this.#claimed.add(element);
+			return;
+		}
+		this.#unknownPlace(name);
+	}
+
+	/** "in Zorgville": no place we know, but plainly meant as one; the topic asks which is meant. */
+	#unknownPlace(name: string): void {
+		for (const [index, element] of this.#elements.entries()) {
+			if (element.type !== 'phrase' || !/^(?:in|near|at|around|en|bei)$/.test(element.phrase)) continue;
+			const words: Element[] = [];
+			for (const next of this.#elements.slice(index + 1)) {
+				if (next.type !== 'unknown') break;
+				words.push(next);
+			}
+			const [first] = words;
+			const last = words.at(-1);
+			if (first === undefined || last === undefined) continue;
+			this.#set(name, this.#said(first, last), this.#said(first, last));
+			for (const word of words) this.#claimed.add(word);
+			return;
+		}
+	}
+
 	/** Choices, yes-or-no words, names, months: the words that are values themselves. */
 	#words(): void {
 		for (const [index, element] of this.#elements.entries()) {
-			if (element.type !== 'phrase') continue;
+			if (element.type !== 'phrase' || this.#claimed.has(element)) continue;
 			for (const meaning of meaningsFor(element, this.#topic.name)) {
 				this.#claimed.add(element);
 				if (meaning.means === 'choice' && !this.#values.has(meaning.field))
@@ -163,6 +200,7 @@ class Filler {
 				if (meaning.means !== 'alias') continue;
 				const field = this.#topic.fields[meaning.field] as Field;
 				for (const [position, value] of this.#elements.entries()) {
+					if (this.#claimed.has(value)) continue;
 					const reading = readingFor(value, field, this.#context);
 					if (reading === null) continue;
 					const gap = this.#gap(at, position);
