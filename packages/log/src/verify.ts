@@ -10,7 +10,7 @@ export type ChainFault =
 	| 'content'
 	/** The entry does not carry the hash of the one before it. */
 	| 'link'
-	/** A number is missing before this entry. */
+	/** No entry has this number, though later ones are there; or a number is below 1. */
 	| 'gap'
 	/** The number is there twice. */
 	| 'doubled-number'
@@ -110,8 +110,8 @@ export async function verifyShop(
 		const { rows, tags } = await readWindow(db, shop, { first: range.first, last: above });
 		for (const row of rows) {
 			const expected = last.number + 1;
-			if (row.number === last.number) return bad(row.number, 'doubled-number', 'stands there twice');
-			if (row.number < expected) return bad(row.number, 'gap', 'has a number below 1');
+			if (row.number < 1) return bad(row.number, 'gap', 'has a number below 1');
+			if (row.number < expected) return bad(row.number, 'doubled-number', 'stands there twice');
 			if (row.number > expected) {
 				return bad(expected, 'gap', `is missing; the next one there is ${row.number}`);
 			}
