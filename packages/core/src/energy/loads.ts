@@ -51,6 +51,8 @@ export interface LoadItem {
 /** One load with everything a calculation needs; powers and energies are of all of its count together. */
 export interface Load {
 	readonly name: string;
+	/** with the number of them: "2 × laptop" */
+	readonly shown: string;
 	readonly count: number;
 	/** power while it runs, at its own supply [W] */
 	readonly runningW: number;
@@ -156,7 +158,8 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	}
 	const dailyEachWh = dailyGivenWh ?? (hoursPerDay === null ? null : powerW * duty * hoursPerDay);
 	return {
-		name: many > 1 ? `${many} × ${name}` : name,
+		name,
+		shown: many > 1 ? `${many} × ${name}` : name,
 		count: many,
 		runningW: powerW * many,
 		duty,
@@ -262,10 +265,10 @@ export interface Stray {
 }
 
 /** Parts the loads from the items that hold nothing but a bare current or a bare time. */
-export function partLoads(
-	items: readonly LoadItem[],
+export function partLoads<T extends LoadItem>(
+	items: readonly T[],
 	bare: { readonly current: boolean; readonly duration: boolean },
-): { readonly items: readonly LoadItem[]; readonly stray: Stray } {
+): { readonly items: readonly T[]; readonly stray: Stray } {
 	const currentsA: number[] = [];
 	const durationsH: number[] = [];
 	const kept = items.filter((item) => {

@@ -1,0 +1,213 @@
+import { type Chemistry, chemistries } from '../tables/batteries.js';
+import { choice, count, quantity } from '../topic/field.js';
+import type { Sheet } from '../topic/sheet.js';
+import type { Refusal } from '../topic/sizing.js';
+import { type Bank, bankClassV, nominalVoltageV, unitsInSeries } from './bank.js';
+
+const chemistryWords = {
+	lifepo4: [
+		'LiFePO4',
+		'lifepo',
+		'lfp',
+		'lithium',
+		'lithium iron phosphate',
+		'litio',
+		'eisenphosphat',
+		'lithium battery',
+	],
+	agm: ['AGM', 'glass mat', 'vlies'],
+	gel: ['gel', 'gel cell'],
+	flooded: [
+		'flooded lead-acid',
+		'lead acid',
+		'lead-acid',
+		'flooded',
+		'wet cell',
+		'golf cart',
+		'fla',
+		'plomo',
+		'plomo ácido',
+		'blei',
+		'bleisäure',
+		'bleibatterie',
+		'nassbatterie',
+	],
+	nmc: ['NMC', 'nca', 'li-ion', 'lithium ion', 'lithium-ion'],
+} as const;
+
+/** How a bank is named: "4 x 100 Ah 12 V LiFePO4 in 24 V". */
+export const bankFields = {
+	unitAh: quantity({
+		label: 'capacity of one battery',
+		kind: 'charge',
+		min: 1,
+		max: 5000,
+		aliases: [
+			'each',
+			'per battery',
+			'house battery',
+			'battery bank',
+			'bank',
+			'capacity',
+			'capacidad',
+			'kapazität',
+		],
+	}),
+	unitCount: count({
+		label: 'number of batteries',
+		min: 1,
+		max: 64,
+		aliases: ['batteries', 'units', 'baterías', 'batterien', 'stück'],
+	}),
+	bankV: quantity({
+		label: 'bank voltage',
+		kind: 'voltage',
+		min: 2,
+		max: 60,
+		aliases: [
+			'bank',
+			'system',
+			'house',
+			'battery bank',
+			'battery voltage',
+			'sistema',
+			'bordnetz',
+			'tensión',
+			'spannung',
+		],
+	}),
+	unitV: quantity({
+		label: 'voltage of one battery',
+		kind: 'voltage',
+		min: 2,
+		max: 60,
+		aliases: ['each', 'per battery', 'batteries'],
+	}),
+	chemistry: choice({
+		label: 'battery chemistry',
+		options: chemistryWords,
+	}),
+	protectionA: quantity({
+		label: "discharge limit of one battery's own protection",
+		kind: 'current',
+		min: 1,
+		max: 2000,
+		aliases: ['bms', 'protection', 'own protection', 'discharge limit', 'max discharge', 'schutzschaltung'],
+		help: 'From the maker: the current at which the battery management system switches the battery off.',
+	}),
+};
+
+export interface BankInput {
+	readonly unitAh?: number | undefined;
+	readonly unitWh?: number | undefined;
+	readonly unitCount?: number | undefined;
+	readonly bankV?: number | undefined;
+	readonly unitV?: number | undefined;
+	readonly chemistry?: keyof typeof chemistryWords | undefined;
+}
+
+/** The chemistry named, or LiFePO4 assumed. */
+export function chemistryOf(input: BankInput, sheet: Sheet): Chemistry {
+	if (input.chemistry !== undefined) return chemistries[input.chemistry];
+	sheet.assume(
+		'chemistry',
+		'battery chemistry',
+		chemistries.lifepo4.label,
+		'what most conversions fit now (practice)',
+		{ confirm: true },
+	);
+	return chemistries.lifepo4;
+}
+
+/** The voltages named: of two, the lower is the unit's, since units in series can only add up. */
+function voltagesOf(input: BankInput): { readonly bankV: number | null; readonly unitV: number | null } {
+	const named = [input.bankV, input.unitV].filter((value) => value !== undefined);
+	const [first, second] = named;
+	if (first === undefined) return { bankV: null, unitV: null };
+	if (second !== undefined) return { bankV: Math.max(first, second), unitV: Math.min(first, second) };
+	// A lone 6 V, 3.2 V or 2 V is one battery or cell; no van is wired so.
+	return bankClassV(first) === null && first < 10
+		? { bankV: null, unitV: first }
+		: { bankV: first, unitV: null };
+}
+
+/** The voltage class of the bank [V], assumed 12 V where none was named; or why it can't be. */
+export function classOf(input: BankInput, sheet: Sheet): number | Refusal {
+	const { bankV } = voltagesOf(input);
+	if (bankV === null) {
+		sheet.assume('bankV', 'bank voltage', 12, 'the usual house voltage', { kind: 'voltage', confirm: true });
+		return 12;
+	}
+	return (
+		bankClassV(bankV) ?? {
+			code: 'out-of-range',
+			text: `I read ${sheet.show('voltage', bankV)} as the bank voltage; banks are not built so.`,
+			instead: 'Name a bank of 12, 24, 36 or 48 V.',
+			field: 'bankV',
+		}
+	);
+}
+
+/**
+ * The bank as named, with series and parallel worked out.
+ * @returns the bank, null where no capacity was named, or why these units can't make it
+ */
+export function readBank(
+	input: BankInput,
+	chemistry: Chemistry,
+	classV: number,
+	sheet: Sheet,
+): Bank | Refusal | null {
+	if (input.unitAh === undefined && input.unitWh === undefined) return null;
+	const unitV = unitVoltage(input, chemistry, classV, sheet);
+	const series = unitsInSeries(chemistry, unitV, classV);
+	if (series === null) {
+		return {
+			code: 'impossible',
+			text: `Batteries of ${sheet.show('voltage', unitV)} can't be put in series to make ${classV} V with ${chemistry.label}.`,
+			instead: `Use batteries of ${classV} V, or of a voltage that divides it.`,
+			field: 'unitV',
+		};
+	}
+	const unitCount = input.unitCount ?? series;
+	if (unitCount % series !== 0) {
+		return {
+			code: 'impossible',
+			text: `${unitCount} batteries don't make whole strings: ${classV} V takes ${series} of ${sheet.show('voltage', unitV)} in series.`,
+			instead: `Use ${series}, ${2 * series} or ${3 * series} batteries.`,
+			field: 'unitCount',
+		};
+	}
+	const unitAh = input.unitAh ?? (input.unitWh as number) / (nominalVoltageV(chemistry, classV) / series);
+	return { chemistry, classV, unitAh, unitV, series, parallel: unitCount / series };
+}
+
+function unitVoltage(input: BankInput, chemistry: Chemistry, classV: number, sheet: Sheet): number {
+	const { unitV } = voltagesOf(input);
+	if (unitV !== null) return unitV;
+	const inSeries = unitsInSeries(chemistry, 12, classV);
+	const many = input.unitCount ?? 1;
+	if (classV > 12 && many > 1 && inSeries !== null && many % inSeries === 0) {
+		sheet.assume(
+			'unitV',
+			'voltage of one battery',
+			12,
+			'several batteries in a higher bank are mostly 12 V',
+			{
+				kind: 'voltage',
+				confirm: true,
+			},
+		);
+		return 12;
+	}
+	return classV;
+}
+
+/** "2 in series, 2 in parallel" in words. */
+export function layoutText(bank: Pick<Bank, 'series' | 'parallel'>, sheet: Sheet): string {
+	const { series, parallel } = bank;
+	if (series === 1 && parallel === 1) return sheet.say`one battery`;
+	if (series === 1) return sheet.say`${parallel} in parallel`;
+	if (parallel === 1) return sheet.say`${series} in series`;
+	return sheet.say`${parallel} strings in parallel, each of ${series} in series`;
+}
