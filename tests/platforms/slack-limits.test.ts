@@ -114,6 +114,16 @@ const blockLimits: [name: string, max: number, make: (n: number) => object[]][] 
 	['image title', 2000, (n) => [image({ title: plain(of(n)) })]],
 	['image_url', 3000, (n) => [image({ image_url: of(n) })]],
 	['markdown block', 12_000, (n) => [{ type: 'markdown', text: of(n) }]],
+	[
+		'rich text',
+		3000,
+		(n) => [
+			{
+				type: 'rich_text',
+				elements: [{ type: 'rich_text_section', elements: [{ type: 'text', text: of(n) }] }],
+			},
+		],
+	],
 	['table rows', 100, (n) => [{ type: 'table', rows: many(n, () => [{ type: 'raw_text', text: 'c' }]) }]],
 	['table cells', 20, (n) => [{ type: 'table', rows: [many(n, () => ({ type: 'raw_text', text: 'c' }))] }]],
 ];
@@ -197,6 +207,14 @@ describe('messages', () => {
 			expect((await post({ blocks: [{ type: 'header', text: plain(mention) }] })).violations).toEqual([]);
 			const escaped = mention.replace('<', '&lt;').replace('>', '&gt;');
 			expect((await post({ text: escaped })).violations).toEqual([]);
+		},
+	);
+
+	test.each([[{ type: 'broadcast', range: 'here' }], [{ type: 'usergroup', usergroup_id: 'S01' }]])(
+		'rich text with $type is a violation',
+		async (element) => {
+			const blocks = [{ type: 'rich_text', elements: [{ type: 'rich_text_section', elements: [element] }] }];
+			expect((await post({ blocks })).violations).toEqual([expect.stringContaining('whole channel')]);
 		},
 	);
 

@@ -20,6 +20,21 @@ export interface Problem {
 export type Surface = 'message' | 'modal' | 'home';
 
 const BLOCKS_MAX: Record<Surface, number> = { message: 50, modal: 100, home: 100 };
+/** No limit is published for rich text: it is held to that of a section. */
+const BLOCK_TEXT_MAX = 3000;
+const RICH_TEXT_PARTS = new Set(['rich_text_section', 'rich_text_preformatted', 'rich_text_quote']);
+const RICH_TEXT_ELEMENTS = new Set([
+	'text',
+	'link',
+	'emoji',
+	'user',
+	'usergroup',
+	'channel',
+	'broadcast',
+	'date',
+	'color',
+	'team',
+]);
 const INTERACTIVE_IN_ACTIONS = new Set([
 	'button',
 	'checkboxes',
@@ -192,6 +207,21 @@ class Check {
 		}
 	}
 
+	/** A section, list, quote or preformatted text of a rich_text block, with the elements that may stand in it. */
+	private richText(where: string, part: JsonObject): void {
+		const isList = part.type === 'rich_text_list';
+		if (!isList && !RICH_TEXT_PARTS.has(stringOf(part.type))) {
+			this.add(`${where}.type`, `unsupported rich text ${JSON.stringify(part.type)}`);
+		}
+		this.count(`${where}.elements`, part.elements, Number.POSITIVE_INFINITY, 1).forEach((element, at) => {
+			const path = `${where}.elements[${at}]`;
+			if (isList) this.richText(path, element);
+			else if (!RICH_TEXT_ELEMENTS.has(stringOf(element.type))) {
+				this.add(`${path}.type`, `unsupported rich text element ${JSON.stringify(element.type)}`);
+			} else if (element.type === 'text') this.length(`${path}.text`, element.text, BLOCK_TEXT_MAX, 1);
+		});
+	}
+
 	private block(where: string, block: JsonObject): void {
 		if (block.block_id !== undefined) this.unique(`${where}.block_id`, block.block_id, this.blockIds);
 		// An action_id has to be unique within its block only.
@@ -250,7 +280,9 @@ class Check {
 				this.length(`${where}.text`, block.text, 12_000, 1);
 				break;
 			case 'rich_text':
-				this.count(`${where}.elements`, block.elements, Number.POSITIVE_INFINITY, 1);
+				this.count(`${where}.elements`, block.elements, Number.POSITIVE_INFINITY, 1).forEach((part, at) => {
+					this.richText(`${where}.elements[${at}]`, part);
+				});
 				break;
 			case 'table':
 				this.count(
@@ -295,6 +327,15 @@ function* objectsWithText(value: unknown): Generator<{ type: unknown; text: stri
 	if (!isObject(value)) return;
 	if (typeof value.text === 'string') yield { type: value.type, text: value.text };
 	for (const one of Object.values(value)) yield* objectsWithText(one);
+}
+
+/** The rich-text elements that notify a whole channel or group. */
+export function broadcasts(value: unknown): string[] {
+	if (Array.isArray(value)) return value.flatMap(broadcasts);
+	if (!isObject(value)) return [];
+	if (value.type === 'broadcast') return [`broadcast ${stringOf(value.range)}`];
+	if (value.type === 'usergroup') return [`usergroup ${stringOf(value.usergroup_id)}`];
+	return Object.values(value).flatMap(broadcasts);
 }
 
 /** All texts of these blocks that Slack reads as mrkdwn, where a mention notifies. */

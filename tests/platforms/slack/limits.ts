@@ -10,7 +10,14 @@
  */
 
 import { type JsonObject, objectOf, stringOf } from '../common/json.js';
-import { blockProblems, blockTextLength, mrkdwnTexts, type Problem, suggestionProblems } from './blocks.js';
+import {
+	blockProblems,
+	blockTextLength,
+	broadcasts,
+	mrkdwnTexts,
+	type Problem,
+	suggestionProblems,
+} from './blocks.js';
 
 export const TEXT_MAX = 40_000;
 export const BLOCKS_TEXT_MAX = 13_200;
@@ -30,6 +37,9 @@ function massMentions(message: JsonObject): Problem[] {
 	for (const text of texts) {
 		const found = MASS_MENTION.exec(text)?.[0];
 		if (found) problems.push({ where: 'text', rule: `must not notify a whole channel (${found})` });
+	}
+	for (const found of broadcasts(message.blocks)) {
+		problems.push({ where: 'blocks', rule: `must not notify a whole channel (${found})` });
 	}
 	const parses = message.parse === 'full' || message.link_names === true || message.link_names === 'true';
 	if (parses && texts.some((text) => /(^|[^\w])@(channel|here|everyone)\b/.test(text))) {

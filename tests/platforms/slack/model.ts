@@ -94,17 +94,32 @@ export class Workspace {
 	}
 }
 
+/** Entities are undone where the platform reads mrkdwn, and stand as they are everywhere else. */
+function unescaped(text: string): string {
+	return text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&');
+}
+
 function textOf(value: unknown): string {
-	return stringOf(objectOf(value).text);
+	const { type, text } = objectOf(value);
+	return type === 'mrkdwn' ? unescaped(stringOf(text)) : stringOf(text);
 }
 
 function elementText(element: JsonObject): string {
 	if (element.type === 'button') return `[${textOf(element.text)}]`;
 	if (element.type === 'image') return `(image: ${stringOf(element.alt_text)})`;
-	if (element.type === 'mrkdwn' || element.type === 'plain_text') return stringOf(element.text);
+	if (element.type === 'mrkdwn' || element.type === 'plain_text') return textOf(element);
 	const options = arrayOf(element.options).map((option) => textOf(objectOf(option).text));
 	const shown = [textOf(element.placeholder), ...options].filter(Boolean).join(' | ');
 	return `[${stringOf(element.type)}: ${shown}]`;
+}
+
+/** What stands on the screen for a part of rich text. */
+function richText(part: JsonObject): string {
+	const inside = arrayOf(part.elements).map(objectOf);
+	if (part.type === 'rich_text_list') return inside.map(richText).join('\n');
+	return inside
+		.map((one) => (one.type === 'broadcast' ? `@${one.range}` : stringOf(one.text, stringOf(one.url))))
+		.join('');
 }
 
 function blockText(block: JsonObject): string {
@@ -126,7 +141,11 @@ function blockText(block: JsonObject): string {
 		case 'image':
 			return `(image: ${stringOf(block.alt_text)})`;
 		case 'markdown':
-			return stringOf(block.text);
+			return unescaped(stringOf(block.text));
+		case 'rich_text':
+			return arrayOf(block.elements)
+				.map((part) => richText(objectOf(part)))
+				.join('\n');
 		case 'table':
 			return arrayOf(block.rows)
 				.map((row) =>
@@ -140,11 +159,10 @@ function blockText(block: JsonObject): string {
 	}
 }
 
-/** The text people read: the blocks where there are any, else the message's text. Entities are undone. */
+/** The text people read: the blocks where there are any, else the message's text. */
 export function readable(message: { text: string; blocks: readonly JsonObject[] }): string {
-	const raw =
-		message.blocks.length > 0 ? message.blocks.map(blockText).filter(Boolean).join('\n') : message.text;
-	return raw.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&');
+	if (message.blocks.length === 0) return unescaped(message.text);
+	return message.blocks.map(blockText).filter(Boolean).join('\n');
 }
 
 /** The interactive elements of these blocks with the block they stand in. */

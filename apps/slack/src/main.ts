@@ -1,0 +1,35 @@
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { openChat } from '@lugbook/chat';
+import { startSlackBot } from './bot.js';
+import { errorFacts, openProgramLog } from './log.js';
+import { defaultLogPath, readSettings } from './settings.js';
+
+const settings = readSettings(process.env);
+if ('errors' in settings) {
+	for (const error of settings.errors) console.error(error);
+	process.exit(2);
+}
+const log = openProgramLog(settings.logLevel);
+
+// A promise that nobody waits for has failed, as when the platform's socket can't be found again: whoever
+// supervises this program starts it anew.
+process.on('unhandledRejection', (reason) => {
+	log.fatal(errorFacts(reason), 'unhandled');
+	process.exit(1);
+});
+
+try {
+	mkdirSync(dirname(defaultLogPath), { recursive: true });
+	const chat = await openChat({ databaseUrl: settings.databaseUrl, region: settings.region });
+	const bot = await startSlackBot({ settings, chat, log });
+	for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+		process.once(signal, async () => {
+			await bot.stop();
+			await chat.close();
+		});
+	}
+} catch (error) {
+	log.fatal(errorFacts(error), 'could not start');
+	process.exitCode = 1;
+}
