@@ -148,3 +148,38 @@ export function holdingForceN(
 	}
 	return needed;
 }
+
+/** A lid as the trade measures it; lengths from the hinge. */
+export interface LidValues {
+	readonly massKg: number;
+	readonly centreM: number;
+	readonly lid: 'flat' | 'hatch';
+	readonly openingDeg: number;
+	readonly handleM: number;
+	readonly lidMountM: number;
+	readonly lidMountBelowM: number;
+	readonly bodyMountOutM: number;
+	readonly bodyMountBelowM: number;
+	readonly springs: number;
+}
+
+/** The lid in the coordinates of this file. */
+export function lidFrom(values: LidValues): Lid {
+	const closedDeg = values.lid === 'hatch' ? -90 : 0;
+	return {
+		massKg: values.massKg,
+		centre: { x: values.centreM, y: 0 },
+		closedDeg,
+		openDeg: closedDeg + values.openingDeg,
+		handleM: values.handleM,
+		lidMount: { x: values.lidMountM, y: -values.lidMountBelowM },
+		bodyMount: { x: values.bodyMountOutM, y: -values.bodyMountBelowM },
+		springs: values.springs,
+	};
+}
+
+/** The spring that spans a lid's whole swing, extended with the lid open. */
+export function springFor(lid: Lid, extendedN: number, progression: number): GasSpring {
+	const { longestM, shortestM } = springTravel(lid);
+	return { extendedN, progression, extendedM: longestM, strokeM: longestM - shortestM };
+}
