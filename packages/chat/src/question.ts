@@ -51,13 +51,14 @@ function requestOf(
 ): NonNullable<ExchangeBody['request']> {
 	return {
 		topic: topic.name,
-		given: reading.given.map(({ name, value, said }) => ({ name, value: mutable(value), said })),
+		given: reading.given.map(({ name, value, said }) => ({ name, value: plainValue(value), said })),
 		asked,
 		context: reading.context,
 	};
 }
 
-function mutable(value: Given['value']): string | number | boolean | Record<string, unknown>[] {
+/** A value as JSON keeps it. */
+export function plainValue(value: Given['value']): string | number | boolean | Record<string, unknown>[] {
 	return typeof value === 'object' ? [...value] : value;
 }
 
@@ -71,7 +72,7 @@ export function understoodOf(
 		return {
 			name,
 			label: field.meta.label,
-			value: mutable(value),
+			value: plainValue(value),
 			unit: baseUnitOf(field),
 			text: showValue(field, value, context),
 			said,

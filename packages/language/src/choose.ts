@@ -51,8 +51,16 @@ function scoreOf(elements: readonly Element[], topic: AnyTopic): number {
 		}
 	}
 	if (score <= 0) return score;
-	return score + neededBonus(topic, met);
+	const total = score + neededBonus(topic, met);
+	const named = elements.some((element) =>
+		meaningsFor(element, topic.name).some((one) => one.means === 'topic'),
+	);
+	// Quantities alone fit many topics; only some are asked for so.
+	return named || topic.askedByQuantities ? total : total * unnamedShare;
 }
+
+/** What the fit of a topic counts that no word of the message asks for. */
+const unnamedShare = 0.65;
 
 type TopicMeanings = ReturnType<typeof meaningsFor>;
 

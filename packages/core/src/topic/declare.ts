@@ -25,6 +25,8 @@ export interface Topic<F extends Fields = Fields> {
 	readonly words: readonly string[];
 	/** messages that it answers, as a person types them; run by the tests */
 	readonly examples: readonly string[];
+	/** true where people ask for it by quantities alone, with no word that names it ("40A 12V 15 ft") */
+	readonly askedByQuantities: boolean;
 	/** the method in a sentence or two, with what it does not cover */
 	readonly method: string;
 	readonly fields: F;
@@ -42,8 +44,10 @@ export type AnyTopic = Omit<Topic, 'calculate' | 'needs' | 'contradictions'> & {
 	readonly calculate: (input: never, sheet: Sheet) => Decision;
 };
 
+type Optional = 'needs' | 'contradictions' | 'askedByQuantities';
+
 export function declareTopic<const F extends Fields>(
-	topic: Omit<Topic<F>, 'needs' | 'contradictions'> & Partial<Pick<Topic<F>, 'needs' | 'contradictions'>>,
+	topic: Omit<Topic<F>, Optional> & Partial<Pick<Topic<F>, Optional>>,
 ): Topic<F> {
-	return { needs: [], contradictions: () => [], ...topic };
+	return { needs: [], contradictions: () => [], askedByQuantities: false, ...topic };
 }

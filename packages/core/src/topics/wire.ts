@@ -370,6 +370,7 @@ export const wire = declareTopic({
 		'30a shore 120v 18 ft',
 		'3.5m 20A 24v 35mm2 ok?',
 	],
+	askedByQuantities: true,
 	method:
 		'The smallest stranded copper conductor that carries the load and its device, keeps the drop, and is not thinner than the rule set allows. Resistance at operating temperature; ambient, bundle and terminal limits applied. Not for fixed building wiring, motors above 100 A or fault clearing times.',
 	fields,

@@ -1,0 +1,55 @@
+import { runTopic, topicNamed, topics } from '@lugbook/core';
+import type { Given } from '@lugbook/language';
+import { bareAnswer } from '../answer.js';
+import type { Reply } from '../message.js';
+import { answerOf, plainValue, understoodOf, valuesOf } from '../question.js';
+import { listed } from '../reply.js';
+import type { Turn } from '../turn.js';
+import { answerReading } from './ask.js';
+
+export function sizeHelp(): string {
+	return [
+		'One topic with named inputs: topic, then the inputs in words.',
+		'  wire 40A 12V 15 ft drop 3%',
+		`Topics: ${topics.map(({ name }) => name).join(', ')}.`,
+	].join('\n');
+}
+
+/** One topic, with its inputs as words or as the typed fields of a form. */
+export async function size(turn: Turn): Promise<Reply> {
+	const { text, reader, incoming } = turn;
+	const [name = ''] = text.split(/\s+/, 1);
+	const topic = topicNamed(name.toLowerCase());
+	if (topic === null) {
+		const headline =
+			name === '' ? 'Name a topic, then its inputs.' : `"${name.slice(0, 40)}" is no topic of mine.`;
+		return listed(`${headline}\n${topics.map((one) => `${one.name}: ${one.title}`).join('\n')}`, 'asker');
+	}
+	const build = await turn.build();
+	const context = turn.context();
+	if (incoming.fields === undefined) {
+		const reading = reader.read(text.slice(name.length).trim(), { context, topic: topic.name });
+		return await answerReading(turn, build, reading, null, text);
+	}
+	const given: Given[] = [];
+	const errors: string[] = [];
+	for (const [field, typed] of Object.entries(incoming.fields)) {
+		if (typed.trim() === '') continue;
+		const read = reader.readField(topic, field, typed, context);
+		if (read.ok) given.push({ name: field, value: read.value, said: typed });
+		else errors.push(read.error);
+	}
+	if (errors.length > 0) {
+		const answer = bareAnswer('refused', errors.join(' '), { topic: topic.name });
+		return await turn.keep(build, { answer, request: null });
+	}
+	const outcome = runTopic(topic, valuesOf(given), context);
+	const answer = { ...answerOf(outcome), understood: understoodOf(given, topic, context) };
+	const request = {
+		topic: topic.name,
+		given: given.map((one) => ({ ...one, value: plainValue(one.value) })),
+		asked: null,
+		context,
+	};
+	return await turn.keep(build, { answer, request });
+}

@@ -1,0 +1,8 @@
+import type { Entry } from '@lugbook/log';
+import { exchangeOf } from '../memory.js';
+
+/** An entry in a list: number, topic, decision. */
+export function entryLine(entry: Entry): string {
+	const exchange = exchangeOf(entry);
+	return `No. ${entry.number}  ${entry.topic ?? entry.state ?? ''}  ${exchange?.answer.headline ?? ''}`;
+}

@@ -1,0 +1,115 @@
+import type { Context, Region, UnitHabit } from '@lugbook/core';
+import type { Reader } from '@lugbook/language';
+import type { Entry, Json, Log, NewEntry } from '@lugbook/log';
+import { buildOf, exchangeOf } from './memory.js';
+import type { Button, Incoming, Part, Reply } from './message.js';
+import { bodyOf, type Worked } from './question.js';
+import { audienceOf, listed, replyWith, withExtras } from './reply.js';
+
+export interface ShopDefaults {
+	readonly region: Region;
+	/** the shop's unit habit; the region's where none is set */
+	readonly units?: UnitHabit;
+	/** the clock for the time of entries; order never comes from it */
+	readonly now?: () => Date;
+}
+
+/** One message on its way to a reply: what the commands need to read the log, to keep and to answer. */
+export class Turn {
+	readonly log: Log;
+	readonly reader: Reader;
+	readonly incoming: Incoming;
+	/** what stands after the command, trimmed */
+	readonly text: string;
+	readonly #defaults: ShopDefaults;
+
+	constructor(log: Log, reader: Reader, defaults: ShopDefaults, incoming: Incoming) {
+		this.log = log;
+		this.reader = reader;
+		this.#defaults = defaults;
+		this.incoming = incoming;
+		this.text = incoming.text.trim();
+	}
+
+	/** The build this message is about: the one it names, or the one its channel works on. */
+	async build(): Promise<string | null> {
+		const { build, keep, shop, channel } = this.incoming;
+		if (build !== undefined) return build;
+		return keep === false ? null : await buildOf(this.log, shop, channel);
+	}
+
+	/** Rule set and units before the message itself has said anything of them. */
+	context(): Context {
+		const { region: asked, units } = this.incoming;
+		const region = asked ?? this.#defaults.region;
+		const habit: UnitHabit = region === 'us' ? 'us' : 'metric';
+		const usual = asked === undefined ? (this.#defaults.units ?? habit) : habit;
+		return { region, units: units ?? usual, language: 'en' };
+	}
+
+	/** The parts of an entry that come from the message. */
+	entry(build: string | null): Omit<NewEntry, 'kind' | 'topic' | 'follows' | 'state' | 'body'> {
+		const { incoming } = this;
+		return {
+			shop: incoming.shop,
+			delivery: incoming.delivery,
+			platform: incoming.platform,
+			channel: incoming.channel,
+			thread: incoming.thread,
+			build,
+			personId: incoming.person.id,
+			personName: incoming.person.name,
+			text: keepable(incoming.text),
+			at: (this.#defaults.now?.() ?? new Date()).toISOString(),
+			replaces: null,
+		};
+	}
+
+	/** Makes an exchange durable, then lets the reply go. */
+	async keep(
+		build: string | null,
+		worked: Worked,
+		more: {
+			readonly follows?: number | null;
+			readonly parts?: readonly Part[];
+			readonly choices?: readonly Button[];
+		} = {},
+	): Promise<Reply> {
+		const { follows = null, parts = [], choices = [] } = more;
+		const audience = audienceOf(worked.answer);
+		if (this.incoming.keep === false) {
+			return withExtras(replyWith(worked.answer, build, audience), parts, choices);
+		}
+		const { entry, repeated } = await this.log.append({
+			...this.entry(build),
+			kind: 'exchange',
+			topic: worked.answer.topic,
+			follows,
+			state: worked.answer.status,
+			body: JSON.parse(JSON.stringify(bodyOf(worked))) as Json,
+		});
+		// Another process was faster with the same delivery: its answer stands.
+		if (repeated) return replay(this.reader, entry);
+		return withExtras(replyWith({ ...worked.answer, entry: entry.number }, build, audience), parts, choices);
+	}
+}
+
+/** The reply to a delivery that was answered before, from its entry. */
+export function replay(reader: Reader, entry: Entry): Reply {
+	const exchange = exchangeOf(entry);
+	if (exchange === null) {
+		return { ...listed(`Done already, as No. ${entry.number}.`, 'asker'), repeated: true };
+	}
+	const { request, answer } = exchange;
+	const unread =
+		entry.erased || request === null
+			? []
+			: reader.read(entry.text, { context: request.context, topic: request.topic }).unread;
+	const kept = { ...answer, unread: [...unread], entry: entry.number };
+	return { ...replyWith(kept, entry.build, audienceOf(kept)), repeated: true };
+}
+
+/** The text as typed, without what no database keeps, and at most so much of it. */
+function keepable(text: string): string {
+	return text.slice(0, 20_000).toWellFormed().replaceAll('\0', '');
+}

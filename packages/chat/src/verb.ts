@@ -1,0 +1,33 @@
+import type { Reply } from './message.js';
+import { listed } from './reply.js';
+import type { Turn } from './turn.js';
+
+/** One thing a command can do: "/build use NAME". A file each, gathered by its command. */
+export interface Verb {
+	/** as in help: "use NAME" */
+	readonly usage: string;
+	readonly help: string;
+	/** what must stand after the command */
+	readonly pattern: RegExp;
+	readonly run: (turn: Turn, match: RegExpExecArray) => Promise<Reply>;
+}
+
+/** Help of a command made of verbs: a line each and one worked example. */
+export function helpOf(verbs: readonly Verb[], example: string): string {
+	const width = Math.max(...verbs.map((verb) => verb.usage.length)) + 2;
+	return [...verbs.map((verb) => verb.usage.padEnd(width) + verb.help), `Example: ${example}`].join('\n');
+}
+
+/** Runs the first verb that fits, or says what there is. */
+export async function runVerb(
+	turn: Turn,
+	command: string,
+	verbs: readonly Verb[],
+	example: string,
+): Promise<Reply> {
+	for (const verb of verbs) {
+		const match = verb.pattern.exec(turn.text);
+		if (match !== null) return await verb.run(turn, match);
+	}
+	return listed(`I don't know "/${command} ${turn.text.slice(0, 40)}".\n${helpOf(verbs, example)}`, 'asker');
+}
