@@ -108,11 +108,16 @@ export class Cluster {
 	async freshDatabase(): Promise<string> {
 		const name = `log_${randomBytes(8).toString('hex')}`;
 		await this.query(`create database ${name}`);
-		return `postgres://postgres@127.0.0.1:${this.port}/${name}`;
+		return this.urlOf(name);
 	}
 
-	async query(text: string, database = 'postgres'): Promise<void> {
-		const client = new pg.Client(`postgres://postgres@127.0.0.1:${this.port}/${database}`);
+	urlOf(database: string): string {
+		return `postgres://postgres@127.0.0.1:${this.port}/${database}`;
+	}
+
+	/** Runs a statement as the server's owner. */
+	async query(text: string): Promise<void> {
+		const client = new pg.Client(this.urlOf('postgres'));
 		await client.connect();
 		try {
 			await client.query(text);

@@ -21,10 +21,16 @@ export class Writer {
 	#errors = '';
 	#onLine: () => void = () => undefined;
 
-	constructor(options: { url: string; shop: string; name: string; count: number }) {
+	/** @param options.largestFileKiB what the process may write into any one file; no limit unless given */
+	constructor(options: { url: string; shop: string; name: string; count: number; largestFileKiB?: number }) {
 		if (!existsSync(BUILT)) throw new Error(`${BUILT} is missing: build the workspace first (npm run build)`);
 		const { url, shop, name, count } = options;
-		this.#child = spawn(process.execPath, [SCRIPT, url, shop, name, String(count)], {
+		const command = [process.execPath, SCRIPT, url, shop, name, String(count)];
+		// POSIX counts the limit in blocks of 512 bytes.
+		const limit = `ulimit -f ${2 * (options.largestFileKiB ?? 0)}; exec "$@"`;
+		const [file = '', ...args] =
+			options.largestFileKiB === undefined ? command : ['sh', '-c', limit, 'sh', ...command];
+		this.#child = spawn(file, args, {
 			stdio: ['ignore', 'pipe', 'pipe'],
 			// The child runs the built package, whatever conditions this process was started with.
 			env: { ...process.env, NODE_OPTIONS: '' },
@@ -67,8 +73,13 @@ export class Writer {
 
 	/** Waits for the process to end by itself. */
 	async done(): Promise<void> {
-		const code = await this.#ended;
+		const code = await this.over();
 		if (code !== 0) throw new Error(`the writer ended with ${code}: ${this.#errors}`);
+	}
+
+	/** Waits for the process to end by itself, in failure or not. */
+	async over(): Promise<number | null> {
+		return await this.#ended;
 	}
 
 	/** What it complained of; a writer that is only killed complains of nothing. */

@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
+import { accessSync, closeSync, constants, existsSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
@@ -84,9 +84,24 @@ export async function openSqlite(path: string, options: DatabaseOptions): Promis
 		await makeDurable(database, inMemory, options.patienceMs);
 	} catch (error) {
 		database?.close();
-		throw toLogError(error);
+		// What SQLite says of a file that it may not write depends on which of its files it tried first.
+		const unwritable = inMemory ? undefined : whyUnwritable(file);
+		if (unwritable === undefined) throw toLogError(error);
+		throw new LogError('read-only', `the log may not be written: ${messageOf(unwritable)}`, error);
 	}
 	return new SqliteDatabase(database);
+}
+
+/** The reason why an existing file, or the folder where SQLite puts its other two files, can't be written. */
+function whyUnwritable(file: string): unknown {
+	if (!existsSync(file)) return undefined;
+	try {
+		accessSync(file, constants.W_OK);
+		accessSync(dirname(file), constants.W_OK);
+		return undefined;
+	} catch (reason) {
+		return reason;
+	}
 }
 
 /** Not mkdir's own `recursive`: in a file system that refuses new folders with ENOENT it never returns. */
@@ -220,10 +235,11 @@ function toLogError(error: unknown): LogError {
 	if (error instanceof LogError) return error;
 	const code = driverCode(error);
 	const detail = `${messageOf(error)}${code === '' ? '' : ` (${code})`}`;
-	if (code.startsWith('SQLITE_FULL') || code === 'ENOSPC' || code === 'EDQUOT') {
+	// SHMSIZE: the file beside the database that its readers share could not grow.
+	if (['SQLITE_FULL', 'SQLITE_IOERR_SHMSIZE', 'ENOSPC', 'EDQUOT'].includes(code)) {
 		return new LogError('full', `no room left to write the log; nothing was written: ${detail}`, error);
 	}
-	if (code.startsWith('SQLITE_READONLY') || code === 'EROFS') {
+	if (code.startsWith('SQLITE_READONLY') || code === 'EROFS' || code === 'EACCES') {
 		return new LogError('read-only', `the log may not be written; nothing was written: ${detail}`, error);
 	}
 	if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) {
