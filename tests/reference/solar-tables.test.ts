@@ -23,7 +23,7 @@ import {
 	sunDay,
 	sunGeocentric,
 	sunPosition,
-} from '../../packages/core/src/solar/sunposition.js';
+} from '../../packages/core/src/solar/sun-position.js';
 import { readTable } from './csv.js';
 
 // Every row of the tables computed with the open solar library (shared/reference/solar/SOURCES.md), every column.

@@ -1,6 +1,6 @@
 import { type ClimateRow, climateRow, climateSource, designSource, stationNames } from '../tables/climate.js';
 import type { Source } from '../topic/source.js';
-import { stationLabel } from './placenames.js';
+import { stationLabel } from './place-names.js';
 import { nearestStations, type Place } from './places.js';
 
 /** A temperature of a place's climate, and how it is known. */

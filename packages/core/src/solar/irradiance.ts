@@ -1,5 +1,5 @@
 import { fromMemory, published } from '../topic/source.js';
-import type { SunPosition } from './sunposition.js';
+import type { SunPosition } from './sun-position.js';
 
 const degree = Math.PI / 180;
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { climateRow, stationNames } from '../tables/climate.js';
 import { designCooling, designHeating, recordLow } from './climate.js';
 import { distanceKm } from './distance.js';
-import { editDistance } from './editdistance.js';
+import { editDistance } from './edit-distance.js';
 import { findPlaces, lookUpPlace, type Place } from './places.js';
 
 function found(text: string, region: 'us' | 'eu' = 'us'): Place {

@@ -1,7 +1,7 @@
 import { type ClimateRow, climateRow, stationNames } from '../tables/climate.js';
 import type { Region as RuleRegion } from '../topic/context.js';
 import { distanceKm, type Position } from './distance.js';
-import { editDistance } from './editdistance.js';
+import { editDistance } from './edit-distance.js';
 import {
 	isKnownName,
 	keyOf,
@@ -17,8 +17,8 @@ import {
 	stationLabel,
 	type Word,
 	wordsOf,
-} from './placenames.js';
-import { strictWords, tradeWords } from './placewords.js';
+} from './place-names.js';
+import { strictWords, tradeWords } from './place-words.js';
 
 /** A place and the climate that stands for it: that of the nearest weather station. */
 export interface Place extends ClimateRow {

@@ -1,7 +1,7 @@
 import type { ClimateRow } from '../tables/climate.js';
 import { glassTransmission, incidenceCosine, onPlane, type Surface } from './irradiance.js';
 import { dcPower, type Mounting, sapmTemperatures } from './photovoltaic.js';
-import { daysInMonth, type TypicalDay, typicalDay } from './typicalday.js';
+import { daysInMonth, type TypicalDay, typicalDay } from './typical-day.js';
 
 /** An array and what its power has to pass before it reaches the battery. */
 export interface PvArray {

@@ -1,4 +1,10 @@
-import { latitudeTerms, longitudeTerms, nutationTerms, radiusTerms, type Term } from '../tables/sunseries.js';
+import {
+	latitudeTerms,
+	longitudeTerms,
+	nutationTerms,
+	radiusTerms,
+	type Term,
+} from '../tables/sun-series.js';
 import { fromMemory } from '../topic/source.js';
 import type { Position } from './distance.js';
 

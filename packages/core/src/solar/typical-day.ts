@@ -2,7 +2,7 @@ import type { ClimateRow } from '../tables/climate.js';
 import { fromMemory } from '../topic/source.js';
 import { dailySwing } from './climate.js';
 import { extraterrestrial, type Irradiance } from './irradiance.js';
-import { momentMs, sunGeocentric } from './sunposition.js';
+import { momentMs, sunGeocentric } from './sun-position.js';
 
 export const hourlyShapeSource = fromMemory(
 	'Collares-Pereira and Rabl 1979; Liu and Jordan 1960',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dailyFactors, dayOrder } from './daysequence.js';
+import { dailyFactors, dayOrder } from './day-sequence.js';
 
 test('the order holds each day of a month once', () => {
 	expect(dayOrder.toSorted((a, b) => a - b)).toEqual(Array.from({ length: 31 }, (_, index) => index + 1));
