@@ -42,16 +42,7 @@ export const bankFields = {
 		kind: 'charge',
 		min: 1,
 		max: 5000,
-		aliases: [
-			'each',
-			'per battery',
-			'house battery',
-			'battery bank',
-			'bank',
-			'capacity',
-			'capacidad',
-			'kapazität',
-		],
+		aliases: ['capacity', 'capacidad', 'kapazität'],
 	}),
 	unitCount: count({
 		label: 'number of batteries',

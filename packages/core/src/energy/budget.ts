@@ -45,18 +45,27 @@ export function dailyBudget(loads: readonly Load[], inverter: InverterUse): Budg
 		conversionWh,
 		idleWh,
 		totalWh: dcWh + mainsWh + conversionWh + idleWh,
-		peakBankW:
-			sum(dc.map((load) => load.runningW)) +
-			mainsTogetherW / inverter.efficiency +
-			(hasMains ? inverter.idleW : 0),
+		peakBankW: peakBankW(loads, inverter),
 		mainsTogetherW,
 		largestMainsW: Math.max(0, ...mains.map((load) => load.runningW)),
 	};
 }
 
+/** Power from the bank with everything on at once [W]. */
+export function peakBankW(
+	loads: readonly Load[],
+	inverter: Pick<InverterUse, 'efficiency' | 'idleW'>,
+): number {
+	const dcW = sum(loads.filter((load) => !load.mains).map((load) => load.runningW));
+	const mains = loads.filter((load) => load.mains);
+	const mainsW = sum(mains.map((load) => load.runningW));
+	return dcW + mainsW / inverter.efficiency + (mains.length > 0 ? inverter.idleW : 0);
+}
+
 /**
  * Mean power the loads take from the bank while they are on as said [W]; hours a day count as a share of the day.
  * @param loads a load whose hours nobody gave counts as on all the time
+ * @param inverter its idle draw is counted throughout; 0 where none is on
  */
 export function averageBankW(
 	loads: readonly Load[],
@@ -66,7 +75,7 @@ export function averageBankW(
 	const dcW = sum(loads.filter((load) => !load.mains).map((load) => load.runningW * share(load)));
 	const mains = loads.filter((load) => load.mains);
 	const mainsW = sum(mains.map((load) => load.runningW * share(load)));
-	return dcW + mainsW / inverter.efficiency + (mains.length > 0 ? inverter.idleW : 0);
+	return dcW + mainsW / inverter.efficiency + inverter.idleW;
 }
 
 function sum(values: readonly number[]): number {

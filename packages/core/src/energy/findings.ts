@@ -37,7 +37,7 @@ export function addLimitFinding(
 		'draw-over-protection',
 		limit.given
 			? sheet.say`A draw of ${current} is over the ${most} at which the battery's own protection switches off: everything goes dark under load. Add batteries in parallel, raise the voltage or limit the inverter.`
-			: sheet.say`A draw of ${current} is over the usual ${most} for this bank: it may switch itself off under load. Confirm the maker's limit, or add batteries.`,
+			: sheet.say`A draw of ${current} is over the usual ${most} for this bank: its voltage may collapse, or its own protection switch it off. Confirm the maker's limit, or add batteries.`,
 		source,
 	);
 	return false;

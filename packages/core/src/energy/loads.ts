@@ -77,8 +77,9 @@ export interface LoadAssumption {
 	/** the field it fills: "powerW" */
 	readonly field: string;
 	readonly label: string;
-	readonly value: number;
-	readonly kind: KindName;
+	readonly value: number | string;
+	/** null for words */
+	readonly kind: KindName | null;
 }
 
 export type LoadProblem =
@@ -116,6 +117,9 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	const mains = item.supply === undefined ? (known?.mains ?? false) : item.supply === 'mains';
 	const many = item.count ?? 1;
 	const assumed: LoadAssumption[] = [];
+	if (known?.mains === true && item.supply === undefined) {
+		assumed.push({ field: 'supply', label: `where the ${name} is fed from`, value: 'mains', kind: null });
+	}
 
 	if (item.durationH !== undefined && item.durationH > 24) {
 		return {
@@ -249,10 +253,7 @@ export function assumeTypical(sheet: Sheet, loads: readonly Load[]): void {
 				label,
 				value,
 				'typical load (practice); the nameplate decides',
-				{
-					kind,
-					confirm: true,
-				},
+				kind === null ? { confirm: true } : { kind, confirm: true },
 			);
 		}
 	}

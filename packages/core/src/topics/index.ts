@@ -6,9 +6,12 @@ import { beam } from './beam.js';
 import { budget } from './budget.js';
 import { drain } from './drain.js';
 import { freeze } from './freeze.js';
+import { heat } from './heat.js';
 import { hotWater } from './hot-water.js';
 import { inflate } from './inflate.js';
 import { pipe } from './pipe.js';
+import { restraint } from './restraint.js';
+import { runtime } from './runtime.js';
 import { strut } from './strut.js';
 import { tank } from './tank.js';
 import { tire } from './tire.js';
@@ -21,9 +24,12 @@ export const topics: readonly AnyTopic[] = [
 	budget,
 	drain,
 	freeze,
+	heat,
 	hotWater,
 	inflate,
 	pipe,
+	restraint,
+	runtime,
 	strut,
 	tank,
 	tire,

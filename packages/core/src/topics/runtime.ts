@@ -1,0 +1,430 @@
+import { largestHolding } from '../electrical/conductor.js';
+import { type Bank, capacityAh, coldShare, dischargeLimit, nominalVoltageV } from '../energy/bank.js';
+import { bankFields, chemistryOf, classOf, readBank } from '../energy/bank-fields.js';
+import { averageBankW, peakBankW } from '../energy/budget.js';
+import { cautionBank, cautionMakerLimits } from '../energy/cautions.js';
+import { addLimitFinding, addTemperatureFindings } from '../energy/findings.js';
+import { efficiencyOf, idleOf, inverterUseFields } from '../energy/inverter-use.js';
+import { assumeTypical, type Load, loadFields, resolveLoads } from '../energy/loads.js';
+import { capacityAtAh } from '../energy/peukert.js';
+import { energyWrite, showEnergy } from '../energy/show.js';
+import { writeNumber } from '../quantity/write.js';
+import { batteryPracticeSource, peukertSource } from '../tables/batteries.js';
+import { typicalLoadSource } from '../tables/loads.js';
+import { declareTopic } from '../topic/declare.js';
+import { type InputOf, list, number, quantity } from '../topic/field.js';
+import type { Sheet } from '../topic/sheet.js';
+import { physics, practice } from '../topic/source.js';
+
+const fields = {
+	loads: list({
+		label: 'loads',
+		item: {
+			name: loadFields.name,
+			powerW: loadFields.powerW,
+			currentA: loadFields.currentA,
+			durationH: loadFields.durationH,
+			duty: loadFields.duty,
+			count: loadFields.count,
+			supply: loadFields.supply,
+		},
+		max: 60,
+		help: 'What is on meanwhile, with watts or amps; hours a day or a share where it is not on all the time.',
+	}),
+	...bankFields,
+	unitWh: quantity({
+		label: 'energy of one battery',
+		kind: 'energy',
+		min: 5,
+		max: 200_000,
+		aliases: ['battery', 'bank', 'each', 'power station', 'batería', 'batterie'],
+	}),
+	fromSoc: quantity({
+		label: 'state of charge at the start',
+		kind: 'fraction',
+		min: 0.01,
+		max: 1,
+		aliases: [
+			'from',
+			'starting at',
+			'start',
+			'charged',
+			'soc',
+			'state of charge',
+			'at',
+			'desde',
+			'von',
+			'ab',
+		],
+		fallback: { value: 1, why: 'from full, as nothing was said' },
+	}),
+	toSoc: quantity({
+		label: 'state of charge to stop at',
+		kind: 'fraction',
+		min: 0,
+		max: 0.99,
+		aliases: [
+			'to',
+			'down to',
+			'until',
+			'floor',
+			'stop at',
+			'reserve',
+			'left',
+			'leave',
+			'hasta',
+			'bis',
+			'rest',
+		],
+	}),
+	...inverterUseFields,
+	temperatureC: quantity({
+		label: 'temperature of the battery',
+		kind: 'temperature',
+		min: -40,
+		max: 70,
+		aliases: ['cold', 'temperature', 'winter', 'temp', 'frío', 'temperatur', 'kälte'],
+		fallback: {
+			value: 25,
+			why: 'inside the heated living space, where the capacity is rated',
+			confirm: true,
+		},
+	}),
+	health: quantity({
+		label: 'capacity left by age',
+		kind: 'fraction',
+		min: 0.2,
+		max: 1,
+		aliases: ['health', 'soh', 'state of health', 'aged', 'gesundheit', 'salud'],
+		fallback: { value: 1, why: 'as new; a bank at the end of its life holds 80 %', confirm: true },
+	}),
+	peukert: number({
+		label: 'Peukert exponent',
+		min: 1,
+		max: 1.6,
+		aliases: ['peukert', 'exponent', 'peukert exponent'],
+	}),
+};
+
+type Input = InputOf<typeof fields>;
+
+export const runtime = declareTopic({
+	name: 'runtime',
+	title: 'How long a bank lasts',
+	system: 'energy',
+	purpose: 'How many hours a bank carries a load or a mix of loads, from one state of charge to another.',
+	words: [
+		'runtime',
+		'run time',
+		'how long',
+		'how long will',
+		'last',
+		'lasts',
+		'how many hours',
+		'hours on battery',
+		'cuánto dura',
+		'cuánto aguanta',
+		'aguanta',
+		'dura',
+		'wie lange',
+		'laufzeit',
+		'hält',
+	],
+	examples: [
+		'4x100ah lifepo4 how long fridge 60w and fan 20w',
+		'how long will 200ah agm last with a 10A load',
+		'runtime 5kWh battery air conditioner 600W down to 20%',
+		'wie lange hält 100Ah lifepo4 mit kühlschrank 45W und licht 10W',
+		'cuánto aguanta 200ah agm nevera 5A',
+	],
+	method:
+		"Usable charge (capacity × share between the two states of charge × cold × age, less by Peukert's law above the rated current) over the average current at the rated voltage. Mains loads through the inverter's efficiency, with its idle draw. A load counts as on all the time unless hours or a share are given.",
+	fields,
+	needs: [
+		{ anyOf: ['unitAh', 'unitWh'], question: 'What capacity has the bank (Ah or kWh)?' },
+		{ anyOf: ['loads', 'inverterIdleW'], question: 'What is on meanwhile, with watts or amps?' },
+	],
+	calculate: calculateRuntime,
+});
+
+/** What makes the hours: the charge to be had at a current. */
+interface Store {
+	readonly ratedAh: number;
+	readonly ratedH: number;
+	readonly exponent: number;
+	readonly voltageV: number;
+	/** share of the capacity used, cold counted */
+	readonly share: number;
+}
+
+function hoursAt(store: Store, powerW: number): number {
+	const currentA = powerW / store.voltageV;
+	return (capacityAtAh(store, currentA) * store.share) / currentA;
+}
+
+function calculateRuntime(input: Input, sheet: Sheet) {
+	const chemistry = chemistryOf(input, sheet);
+	const classV = classOf(input, sheet);
+	if (typeof classV !== 'number') {
+		return sheet.refuse(classV.code, classV.text, classV.instead, classV.field);
+	}
+	const bank = readBank(input, chemistry, classV, sheet);
+	if (bank === null) throw new Error('the declaration asks for a capacity');
+	if ('code' in bank) return sheet.refuse(bank.code, bank.text, bank.instead, bank.field);
+	const toGiven = input.toSoc ?? usualFloor(bank, sheet);
+	const fromSoc = Math.max(input.fromSoc, toGiven);
+	const toSoc = Math.min(input.fromSoc, toGiven);
+	if (fromSoc - toSoc < 0.005) {
+		return sheet.refuse(
+			'impossible',
+			sheet.say`From ${sheet.show('fraction', input.fromSoc)} to ${sheet.show('fraction', toGiven)} there is nothing to draw.`,
+			'Name a state of charge to start at and a lower one to stop at.',
+			'fromSoc',
+		);
+	}
+	const cold = coldShare(chemistry, input.temperatureC);
+	if (cold === null) {
+		return sheet.refuse(
+			'not-covered',
+			sheet.say`At ${sheet.show('temperature', input.temperatureC)} my tables for ${chemistry.label} end: hardly any capacity is left and it may freeze.`,
+			'Keep the battery inside or heat it, and name the temperature it then has.',
+			'temperatureC',
+		);
+	}
+
+	const voltageV = nominalVoltageV(chemistry, classV);
+	const { loads, problem } = resolveLoads(input.loads ?? [], {
+		bankV: voltageV,
+		mainsV: sheet.rules.mainsVoltageV,
+		region: sheet.context.region,
+		over: 'while-on',
+	});
+	if (problem?.kind === 'ask') {
+		return sheet.ask({ name: 'loads', label: problem.label, question: problem.question });
+	}
+	if (problem !== null) return sheet.refuse(problem.kind, problem.text, problem.instead, 'loads');
+	assumeTypical(sheet, loads);
+	if (loads.some((load) => load.assumed.length > 0)) sheet.source(typicalLoadSource);
+
+	const hasMains = loads.some((load) => load.mains);
+	const inverter = {
+		efficiency: hasMains ? efficiencyOf(input, sheet) : 1,
+		idleW: hasMains ? idleOf(input, sheet) : (input.inverterIdleW ?? 0),
+	};
+	const averageW = averageBankW(loads, inverter);
+	if (averageW <= 0) {
+		return sheet.ask({
+			name: 'loads',
+			label: 'loads',
+			question: 'What is on meanwhile, with watts or amps?',
+		});
+	}
+	const store: Store = {
+		ratedAh: capacityAh(bank) * input.health,
+		ratedH: chemistry.ratedH,
+		exponent: input.peukert ?? chemistry.peukertUsed,
+		voltageV,
+		share: (fromSoc - toSoc) * cold.share,
+	};
+	const hours = hoursAt(store, averageW);
+
+	writeWorking(sheet, {
+		loads,
+		inverter,
+		averageW,
+		store,
+		hours,
+		bank,
+		fromSoc,
+		toSoc,
+		cold: cold.share,
+		input,
+	});
+	sheet.source(cold.source);
+	writeResults(sheet, store, averageW, hours);
+	writeNeighbours(sheet, store, loads, inverter, averageW, bank);
+	writeTipping(sheet, store, averageW, hours);
+	addLimitFinding(
+		sheet,
+		'discharge',
+		peakBankW(loads, inverter) / voltageV,
+		dischargeLimit(bank, input.protectionA),
+	);
+	addTemperatureFindings(sheet, chemistry, input.temperatureC, false);
+	sheet.caution(cautionBank, cautionMakerLimits);
+
+	const power = sheet.show('power', averageW, { round: 'up' });
+	const from = sheet.show('fraction', fromSoc);
+	const to = sheet.show('fraction', toSoc);
+	const currentA = averageW / voltageV;
+	const because = sheet.say`${sheet.show('current', currentA, { round: 'up' })} at ${writeNumber(voltageV, 1)} V on average, from ${showEnergy(sheet, usableWh(store, averageW), 'down')} usable.`;
+	return sheet.answer(sheet.say`${hoursText(sheet, hours)}: ${power} from ${from} down to ${to}`, {
+		because:
+			capacityAtAh(store, currentA) < store.ratedAh * 0.999
+				? `${because} ${sheet.say`At this current the bank gives less than its rating (Peukert).`}`
+				: because,
+	});
+}
+
+function usualFloor(bank: Bank, sheet: Sheet): number {
+	const floor = 1 - bank.chemistry.depthOfDischarge;
+	sheet.assume(
+		'toSoc',
+		'state of charge to stop at',
+		floor,
+		`usual for ${bank.chemistry.label} that shall last (practice)`,
+		{ kind: 'fraction', confirm: true },
+	);
+	return floor;
+}
+
+function usableWh(store: Store, powerW: number): number {
+	return hoursAt(store, powerW) * powerW;
+}
+
+/** Hours rounded down; from two days on also in days. */
+function hoursText(sheet: Sheet, hours: number): string {
+	if (hours < 1) return sheet.show('duration', hours, { round: 'down', unit: 'min', decimals: 0 });
+	const figure = writeNumber(hours, hours < 48 ? 1 : 0, 'down');
+	if (hours < 48) return sheet.say`${figure} h`;
+	return sheet.say`${figure} h (${writeNumber(hours / 24, 1, 'down')} days)`;
+}
+
+interface Working {
+	readonly loads: readonly Load[];
+	readonly inverter: { readonly efficiency: number; readonly idleW: number };
+	readonly averageW: number;
+	readonly store: Store;
+	readonly hours: number;
+	readonly bank: Bank;
+	readonly fromSoc: number;
+	readonly toSoc: number;
+	readonly cold: number;
+	readonly input: Input;
+}
+
+function writeWorking(sheet: Sheet, working: Working): void {
+	const { loads, inverter, averageW, store, hours, bank, input } = working;
+	const n = (value: number, decimals = 2) => writeNumber(value, decimals);
+	for (const load of loads) {
+		const share = load.duty * ((load.hoursPerDay ?? 24) / 24);
+		sheet.step(
+			load.shown,
+			load.mains ? 'P̄ = P · share / η' : 'P̄ = P · share',
+			load.mains
+				? `${n(load.runningW, 1)} W × ${n(share, 3)} / ${n(inverter.efficiency, 3)}`
+				: `${n(load.runningW, 1)} W × ${n(share, 3)}`,
+			(load.runningW * share) / (load.mains ? inverter.efficiency : 1),
+			{ kind: 'power', source: physics('mean power') },
+		);
+	}
+	if (inverter.idleW > 0) {
+		sheet.step('idle draw of the inverter', 'Pi', `${n(inverter.idleW, 1)} W`, inverter.idleW, {
+			kind: 'power',
+			source: practice('idle draw counted all the time'),
+		});
+	}
+	const currentA = averageW / store.voltageV;
+	sheet.step('average current', 'I = P / V', `${n(averageW, 1)} W / ${n(store.voltageV)} V`, currentA, {
+		kind: 'current',
+		source: physics("Ohm's and Joule's laws"),
+	});
+	sheet.step(
+		'capacity as it is',
+		'C = units in parallel · capacity · age',
+		`${bank.parallel} × ${n(bank.unitAh, 1)} Ah × ${n(input.health, 3)}`,
+		store.ratedAh,
+		{ kind: 'charge', source: batteryPracticeSource },
+	);
+	const atAh = capacityAtAh(store, currentA);
+	if (atAh < store.ratedAh) {
+		sheet.step(
+			'capacity at this current',
+			'CI = C · (C / (I · H))^(k − 1)',
+			`${n(store.ratedAh, 1)} Ah × (${n(store.ratedAh, 1)} / (${n(currentA)} × ${n(store.ratedH)}))^${n(store.exponent - 1, 3)}`,
+			atAh,
+			{ kind: 'charge', source: peukertSource },
+		);
+	}
+	sheet.step(
+		'charge to be had',
+		'Q = CI · (s1 − s2) · cold share',
+		`${n(atAh, 1)} Ah × (${n(working.fromSoc, 3)} − ${n(working.toSoc, 3)}) × ${n(working.cold, 3)}`,
+		atAh * store.share,
+		{ kind: 'charge', source: batteryPracticeSource },
+	);
+	sheet.step('time', 't = Q / I', `${n(atAh * store.share, 1)} Ah / ${n(currentA)} A`, hours, {
+		kind: 'duration',
+		source: physics('charge over current'),
+	});
+}
+
+function writeResults(sheet: Sheet, store: Store, averageW: number, hours: number): void {
+	const currentA = averageW / store.voltageV;
+	const energy = usableWh(store, averageW);
+	sheet.result('runtime', 'time it lasts', hours, { kind: 'duration', write: { round: 'down' } });
+	sheet.result('averagePower', 'average power from the bank', averageW, {
+		kind: 'power',
+		write: { round: 'up', decimals: 1 },
+	});
+	sheet.result('averageCurrent', 'average current from the bank', currentA, {
+		kind: 'current',
+		write: { round: 'up' },
+	});
+	sheet.result('usableCharge', 'charge to be had', capacityAtAh(store, currentA) * store.share, {
+		kind: 'charge',
+		write: { round: 'down' },
+	});
+	sheet.result('usableEnergy', 'energy to be had', energy, {
+		kind: 'energy',
+		write: energyWrite(energy, 'down'),
+	});
+}
+
+function writeNeighbours(
+	sheet: Sheet,
+	store: Store,
+	loads: readonly Load[],
+	inverter: { readonly efficiency: number; readonly idleW: number },
+	averageW: number,
+	bank: Bank,
+): void {
+	const cycling = loads.filter(
+		(load) => load.typical !== null && load.typical.duty < 1 && load.duty === 1 && load.hoursPerDay === null,
+	);
+	if (cycling.length > 0) {
+		const cycled = loads.map((load) =>
+			cycling.includes(load) && load.typical !== null ? { ...load, duty: load.typical.duty } : load,
+		);
+		const names = cycling.map((load) => load.shown).join(', ');
+		sheet.neighbour(
+			sheet.say`${names} running its usual share of the time`,
+			true,
+			sheet.say`about ${hoursText(sheet, hoursAt(store, averageBankW(cycled, inverter)))}`,
+		);
+	}
+	for (const parallel of [bank.parallel - 1, bank.parallel + 1]) {
+		if (parallel < 1) continue;
+		const other = { ...store, ratedAh: (store.ratedAh * parallel) / bank.parallel };
+		sheet.neighbour(
+			sheet.say`${parallel * bank.series} of these batteries`,
+			true,
+			sheet.say`${hoursText(sheet, hoursAt(other, averageW))}`,
+		);
+	}
+}
+
+/** The steady load that the bank carries round the clock. */
+function writeTipping(sheet: Sheet, store: Store, averageW: number, hours: number): void {
+	const least = Math.min(averageW, 0.001);
+	const most = Math.max(averageW, (averageW * hours) / 6);
+	if (hoursAt(store, least) < 24) return;
+	const dayW = largestHolding(least, most, (powerW) => hoursAt(store, powerW) >= 24);
+	sheet.tipping(
+		'averagePowerW',
+		'average power',
+		dayW,
+		sheet.say`up to ${sheet.show('power', dayW, { round: 'down' })} for a full day`,
+		{ kind: 'power' },
+	);
+}
