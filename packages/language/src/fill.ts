@@ -1,7 +1,8 @@
 import { type AnyTopic, type Context, type Field, type FieldValue, findPlaces } from '@lugbook/core';
-import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
+import { type Element, isFiller, meaningsFor } from './elements.js';
 import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
+import { fits, pairWords } from './pair.js';
 import { readingFor } from './value.js';
 
 /** One input as read, with the very words it was read from. */
@@ -35,9 +36,6 @@ export function fill(
 ): Filled {
 	return new Filler(elements, topic, message, context).run();
 }
-
-/** How far, in meaningful pieces, a word may stand from the value it names. */
-const farthest = 3;
 
 class Filler {
 	readonly #elements: readonly Element[];
@@ -157,82 +155,15 @@ class Filler {
 
 	/** Values that a word beside them names: "fresh 30 gal", "30 gal fresh", "2 people", "drop 3". */
 	#aliased(): void {
-		const pairs = this.#pairs();
-		const before = this.#wordsComeFirst();
-		pairs.sort(
-			(a, b) =>
-				a.cost - b.cost ||
-				Number(a.wordFirst !== before) - Number(b.wordFirst !== before) ||
-				a.order - b.order,
+		const pairs = pairWords(this.#elements, this.#topic, this.#context, (element) =>
+			this.#claimed.has(element),
 		);
-		const used = new Set<Element>();
-		for (const pair of pairs) {
-			if (used.has(pair.value) || this.#values.has(pair.name) || used.has(pair.word)) continue;
-			used.add(pair.value);
-			used.add(pair.word);
-			this.#claimed.add(pair.value);
-			this.#set(pair.name, pair.reading, this.#said(pair.value));
-			if (pair.note !== null) this.#notes.push(pair.note);
+		for (const { value, name, reading, note } of pairs) {
+			this.#claimed.add(value);
+			this.#set(name, reading, this.#said(value));
+			if (note !== null) this.#notes.push(note);
+			if (value.type === 'quantity') this.#placeCount(value.count, this.#said(value));
 		}
-	}
-
-	#wordsComeFirst(): boolean {
-		for (const element of this.#elements) {
-			if (element.type === 'quantity' || element.type === 'number') return false;
-			if (meaningsFor(element, this.#topic.name).some((meaning) => meaning.means === 'alias')) return true;
-		}
-		return true;
-	}
-
-	#pairs() {
-		const pairs: {
-			word: Element;
-			value: Element;
-			name: string;
-			reading: FieldValue;
-			cost: number;
-			wordFirst: boolean;
-			order: number;
-			note: string | null;
-		}[] = [];
-		for (const [at, word] of this.#elements.entries()) {
-			for (const meaning of meaningsFor(word, this.#topic.name)) {
-				if (meaning.means !== 'alias') continue;
-				const field = this.#topic.fields[meaning.field] as Field;
-				for (const [position, value] of this.#elements.entries()) {
-					if (this.#claimed.has(value)) continue;
-					const reading = readingFor(value, field, this.#context);
-					if (reading === null) continue;
-					const gap = this.#gap(at, position);
-					// A bare number belongs only to the word right beside it.
-					if (gap === null || (value.type === 'number' && gap > 0)) continue;
-					pairs.push({
-						word,
-						value,
-						name: meaning.field,
-						reading: reading.value,
-						cost: gap,
-						wordFirst: at < position,
-						order: position,
-						note: reading.note,
-					});
-				}
-			}
-		}
-		return pairs;
-	}
-
-	/** Meaningful pieces between two places, or null where a clause ends or another value stands between. */
-	#gap(a: number, b: number): number | null {
-		let gap = 0;
-		for (let index = Math.min(a, b) + 1; index < Math.max(a, b); index += 1) {
-			const element = this.#elements[index] as Element;
-			if (isBreak(element)) return null;
-			if (element.type === 'quantity' || element.type === 'number' || element.type === 'conductor')
-				return null;
-			if (!isFiller(element) && element.type !== 'mark') gap += 1;
-		}
-		return gap > farthest ? null : gap;
 	}
 
 	#items(): void {
@@ -269,13 +200,16 @@ class Filler {
 	}
 
 	#placeQuantity(element: QuantityToken): void {
-		const fits = (field: Field) =>
-			field.type.sort === 'quantity' &&
-			element.readings.some((reading) => reading.kind === (field.type as { kind: string }).kind);
-		const name = this.#firstFree(fits) ?? this.#lastOf(fits);
+		const takes = (field: Field) => {
+			const reading = field.type.sort === 'quantity' ? readingFor(element, field, this.#context) : null;
+			return reading === null ? null : fits(field, reading.value);
+		};
+		const name =
+			this.#firstFree((field) => takes(field) === true) ??
+			this.#firstFree((field) => takes(field) !== null) ??
+			this.#lastOf((field) => takes(field) !== null);
 		if (name === null) return;
-		const field = this.#topic.fields[name] as Field;
-		const reading = readingFor(element, field, this.#context);
+		const reading = readingFor(element, this.#topic.fields[name] as Field, this.#context);
 		if (reading === null) return;
 		this.#set(name, reading.value, this.#said(element));
 		this.#claimed.add(element);
