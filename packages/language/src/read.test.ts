@@ -106,10 +106,7 @@ describe('words', () => {
 	});
 
 	test('what could change the answer is never lost in silence', () => {
-		expect(read('40A 12V 15 ft through the bulkhead sideways').unread).toEqual([
-			'through',
-			'bulkhead sideways',
-		]);
+		expect(read('40A 12V 15 ft through the bulkhead sideways').unread).toEqual(['bulkhead sideways']);
 	});
 
 	test('nothing in it, nothing read', () => {
