@@ -52,7 +52,7 @@ const paneGapM2KW = 0.17;
 /** Headlining and trim of the cab [m²K/W] (common practice). */
 const cabTrimM2KW = 0.16;
 
-const films = {
+const films: Readonly<Record<'wall' | 'roof' | 'floor' | 'outside', number>> = {
 	wall: surfaceResistances.insideHorizontal.resistanceM2KW,
 	roof: surfaceResistances.insideUpward.resistanceM2KW,
 	floor: surfaceResistances.insideDownward.resistanceM2KW,

@@ -1,38 +1,54 @@
 // Written by `pnpm generate` from the files of this folder: one topic a file.
 import type { AnyTopic } from '../topic/declare.js';
 import { accumulator } from './accumulator.js';
+import { alternator } from './alternator.js';
 import { battery } from './battery.js';
 import { beam } from './beam.js';
 import { budget } from './budget.js';
+import { cool } from './cool.js';
 import { drain } from './drain.js';
 import { freeze } from './freeze.js';
+import { fuse } from './fuse.js';
 import { heat } from './heat.js';
 import { hotWater } from './hot-water.js';
 import { inflate } from './inflate.js';
+import { moisture } from './moisture.js';
+import { payload } from './payload.js';
 import { pipe } from './pipe.js';
 import { restraint } from './restraint.js';
 import { runtime } from './runtime.js';
+import { shortCircuit } from './short-circuit.js';
+import { solar } from './solar.js';
 import { strut } from './strut.js';
 import { tank } from './tank.js';
 import { tire } from './tire.js';
+import { vent } from './vent.js';
 import { wire } from './wire.js';
 
 export const topics: readonly AnyTopic[] = [
 	accumulator,
+	alternator,
 	battery,
 	beam,
 	budget,
+	cool,
 	drain,
 	freeze,
+	fuse,
 	heat,
 	hotWater,
 	inflate,
+	moisture,
+	payload,
 	pipe,
 	restraint,
 	runtime,
+	shortCircuit,
+	solar,
 	strut,
 	tank,
 	tire,
+	vent,
 	wire,
 ];
 
