@@ -80,7 +80,7 @@ export function assumedCurve(
 ): PumpPoint[] {
 	const steps = 40;
 	return Array.from({ length: steps + 1 }, (_, index) => {
-		const gaugeKpa = (uptoKpa * index) / steps;
+		const gaugeKpa = index === steps ? uptoKpa : (uptoKpa * index) / steps;
 		return {
 			gaugeKpa,
 			freeAirLMin: openLMin * volumetricEfficiency((gaugeKpa + ambientKpa) / ambientKpa, deadSpace),

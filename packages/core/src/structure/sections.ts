@@ -1,7 +1,5 @@
 /** A cross-section as bending about its level axis sees it. */
 export interface Section {
-	/** as the trade says it: "40 × 40 × 2 mm tube" */
-	readonly name: string;
 	readonly areaMm2: number;
 	/** second moment of area about the level axis, for a beam held upright [mm⁴] */
 	readonly secondMomentMm4: number;
@@ -56,44 +54,41 @@ export function isPossible(shape: Shape): boolean {
  * @throws where the wall leaves no such shape; ask `isPossible` first
  */
 export function sectionOf(shape: Shape): Section {
-	if (!isPossible(shape)) throw new Error(`no such section: ${nameOf(shape)}`);
-	const name = nameOf(shape);
+	if (!isPossible(shape)) throw new Error(`no such section: ${shapeName(shape, 'mm')}`);
 	switch (shape.shape) {
 		case 'rectangle': {
 			const { widthMm: b, heightMm: h } = shape;
-			return symmetric(name, b * h, (b * h ** 3) / 12, h, null);
+			return symmetric(b * h, (b * h ** 3) / 12, h, null);
 		}
 		case 'tube': {
 			const { widthMm: b, heightMm: h, wallMm: t } = shape;
 			const insideB = b - 2 * t;
 			const insideH = h - 2 * t;
 			const second = (b * h ** 3 - insideB * insideH ** 3) / 12;
-			return symmetric(name, b * h - insideB * insideH, second, h, Math.max(insideB, insideH) / t);
+			return symmetric(b * h - insideB * insideH, second, h, Math.max(insideB, insideH) / t);
 		}
 		case 'round': {
 			const d = shape.diameterMm;
-			return symmetric(name, (Math.PI * d ** 2) / 4, (Math.PI * d ** 4) / 64, d, null);
+			return symmetric((Math.PI * d ** 2) / 4, (Math.PI * d ** 4) / 64, d, null);
 		}
 		case 'pipe': {
 			const outer = shape.diameterMm;
 			const inner = outer - 2 * shape.wallMm;
 			const area = (Math.PI * (outer ** 2 - inner ** 2)) / 4;
-			return symmetric(name, area, (Math.PI * (outer ** 4 - inner ** 4)) / 64, outer, null);
+			return symmetric(area, (Math.PI * (outer ** 4 - inner ** 4)) / 64, outer, null);
 		}
 		case 'angle':
-			return angle(name, shape.widthMm, shape.heightMm, shape.wallMm);
+			return angle(shape.widthMm, shape.heightMm, shape.wallMm);
 	}
 }
 
 function symmetric(
-	name: string,
 	areaMm2: number,
 	secondMomentMm4: number,
 	heightMm: number,
 	slenderness: number | null,
 ): Section {
 	return {
-		name,
 		areaMm2,
 		secondMomentMm4,
 		freeSecondMomentMm4: secondMomentMm4,
@@ -103,7 +98,7 @@ function symmetric(
 }
 
 /** One leg of width b lies level, one of height h stands; both of wall t, heel at the corner. */
-function angle(name: string, b: number, h: number, t: number): Section {
+function angle(b: number, h: number, t: number): Section {
 	const parts = [
 		{ width: b, height: t, x: b / 2, y: t / 2 },
 		{ width: t, height: h - t, x: t / 2, y: t + (h - t) / 2 },
@@ -123,7 +118,6 @@ function angle(name: string, b: number, h: number, t: number): Section {
 	// Unsymmetric bending under a plumb load: curvature in the plane of the load is M Iy / (Ix Iy - Ixy²).
 	const free = aboutX - product ** 2 / aboutY;
 	return {
-		name,
 		areaMm2: area,
 		secondMomentMm4: aboutX,
 		freeSecondMomentMm4: free,
@@ -159,21 +153,22 @@ function unsymmetricModulus(p: AngleProperties): number {
 	return 1 / Math.max(...stresses);
 }
 
-function nameOf(shape: Shape): string {
+/** A shape as the trade says it: "40 × 40 × 2 mm tube", "1.5 × 1.5 × 0.125 in tube". */
+export function shapeName(shape: Shape, unit: 'mm' | 'in'): string {
+	const size = (...figures: readonly number[]) => {
+		const shown = figures.map((one) => (unit === 'in' ? (one / 25.4).toFixed(3) : one.toFixed(2)));
+		return `${shown.map((one) => String(Number(one))).join(' × ')} ${unit}`;
+	};
 	switch (shape.shape) {
 		case 'rectangle':
-			return `${mm(shape.widthMm)} × ${mm(shape.heightMm)} mm solid`;
+			return `${size(shape.widthMm, shape.heightMm)} solid`;
 		case 'tube':
-			return `${mm(shape.widthMm)} × ${mm(shape.heightMm)} × ${mm(shape.wallMm)} mm tube`;
+			return `${size(shape.widthMm, shape.heightMm, shape.wallMm)} tube`;
 		case 'angle':
-			return `${mm(shape.widthMm)} × ${mm(shape.heightMm)} × ${mm(shape.wallMm)} mm angle`;
+			return `${size(shape.widthMm, shape.heightMm, shape.wallMm)} angle`;
 		case 'round':
-			return `${mm(shape.diameterMm)} mm round bar`;
+			return `${size(shape.diameterMm)} round bar`;
 		case 'pipe':
-			return `${mm(shape.diameterMm)} × ${mm(shape.wallMm)} mm round tube`;
+			return `${size(shape.diameterMm, shape.wallMm)} round tube`;
 	}
-}
-
-function mm(value: number): string {
-	return String(Number(value.toFixed(2)));
 }

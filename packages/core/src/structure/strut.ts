@@ -141,9 +141,10 @@ export function holdingForceN(
 	for (let index = 0; index <= 180; index += 1) {
 		const angle = fromDeg + ((lid.openDeg - fromDeg) * index) / 180;
 		const weight = weightMomentNm(lid, angle);
-		if (weight <= 0) continue;
+		// Upright, what is left of the moment is rounding.
+		if (weight <= 1e-9 * lid.massKg) continue;
 		const unit = swingPoint(lid, { ...spring, extendedN: 1 }, angle, temperatureC);
-		if (unit.springMomentNm <= 1e-9) return null;
+		if (unit.springMomentNm <= 1e-12) return null;
 		needed = Math.max(needed, (reserve * weight) / unit.springMomentNm);
 	}
 	return needed;

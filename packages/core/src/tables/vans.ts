@@ -1,4 +1,5 @@
 import { practice } from '../topic/source.js';
+import type { Roof, Wheelbase } from './interiors.js';
 
 /** Masses and axles of a bare panel van by its wheelbase class: typical figures, no van in particular. */
 export interface VanClass {
@@ -11,14 +12,12 @@ export interface VanClass {
 	readonly rearOverhangM: number;
 }
 
-export const vanClasses = {
+export const vanClasses: Readonly<Record<Wheelbase, VanClass>> = {
 	short: { wheelbaseM: 3.0, emptyKg: 1850, frontShare: 0.58, rearOverhangM: 0.9 },
-	medium: { wheelbaseM: 3.4, emptyKg: 1950, frontShare: 0.57, rearOverhangM: 0.95 },
-	long: { wheelbaseM: 3.7, emptyKg: 2100, frontShare: 0.56, rearOverhangM: 1.0 },
-	'extra-long': { wheelbaseM: 4.0, emptyKg: 2250, frontShare: 0.54, rearOverhangM: 1.4 },
-} as const satisfies Record<string, VanClass>;
-
-export type VanClassName = keyof typeof vanClasses;
+	medium: { wheelbaseM: 3.5, emptyKg: 1980, frontShare: 0.57, rearOverhangM: 0.95 },
+	long: { wheelbaseM: 4.0, emptyKg: 2120, frontShare: 0.56, rearOverhangM: 1.0 },
+	'extra-long': { wheelbaseM: 4.3, emptyKg: 2280, frontShare: 0.54, rearOverhangM: 1.4 },
+};
 
 export interface RoofClass {
 	/** what it weighs more than a medium roof [kg] */
@@ -29,13 +28,11 @@ export interface RoofClass {
 	readonly heightM: number;
 }
 
-export const roofClasses = {
-	low: { moreKg: -60, centreHeightM: 0.75, heightM: 2.0 },
-	medium: { moreKg: 0, centreHeightM: 0.79, heightM: 2.5 },
-	high: { moreKg: 60, centreHeightM: 0.83, heightM: 2.8 },
-} as const satisfies Record<string, RoofClass>;
-
-export type RoofClassName = keyof typeof roofClasses;
+export const roofClasses: Readonly<Record<Roof, RoofClass>> = {
+	low: { moreKg: -60, centreHeightM: 0.73, heightM: 2.0 },
+	medium: { moreKg: 0, centreHeightM: 0.76, heightM: 2.5 },
+	high: { moreKg: 60, centreHeightM: 0.8, heightM: 2.8 },
+};
 
 /** Middle to middle of the tires [m]. */
 export const usualTrackM = 1.7;
@@ -43,5 +40,9 @@ export const usualTrackM = 1.7;
 export const usualSeatM = 1.0;
 /** Where the living space begins behind the front axle [m]. */
 export const bulkheadM = 1.6;
+/** Centre of what stands on the floor, over the ground [m]. */
+export const usualLoadHeightM = 1.0;
+/** What stands on one side, from the middle line [m]. */
+export const usualSideM = 0.6;
 
 export const vanSource = practice('typical figures by size class; weigh the van and read its label');

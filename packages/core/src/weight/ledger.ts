@@ -1,3 +1,5 @@
+import { fromMemory } from '../topic/source.js';
+
 /** The empty vehicle as its scale slips and its label describe it. */
 export interface EmptyVehicle {
 	readonly wheelbaseM: number;
@@ -90,14 +92,22 @@ export function stabilityFactor(trackM: number, centreHeightM: number): number {
 	return trackM / (2 * centreHeightM);
 }
 
+/** Published bands of the factor and the rollovers in single-vehicle crashes of passenger vehicles that go with them. */
+const rolloverBands: readonly { readonly above: number; readonly risk: string }[] = [
+	{ above: 1.44, risk: 'less than 10 %' },
+	{ above: 1.24, risk: '10 to 20 %' },
+	{ above: 1.12, risk: '20 to 30 %' },
+	{ above: 1.03, risk: '30 to 40 %' },
+];
+export const rolloverSource = fromMemory('66 FR 3388 (12 January 2001)', 'rollover resistance bands');
+
 /**
- * Rollover risk in a single-vehicle crash of passenger vehicles that did not tip in the moving test:
- * 1 / (1 + exp(2.8891 + 1.1686 ln(SSF - 0.9))).
- * @returns a fraction; 1 at and below 0.9, where the regression ends
- * @source 68 FR 59250 (14 October 2003), from memory
+ * Share of single-vehicle crashes in which vehicles of this factor rolled over.
+ * @param factor static stability factor; it is read to two decimals, as the bands are
  */
-export function rolloverRisk(factor: number): number {
-	return factor <= 0.9 ? 1 : 1 / (1 + Math.exp(2.8891 + 1.1686 * Math.log(factor - 0.9)));
+export function rolloverBand(factor: number): string {
+	const read = Math.floor(factor * 100 + 1e-9) / 100;
+	return rolloverBands.find((band) => read > band.above)?.risk ?? '40 % or more';
 }
 
 export type Axle = 'front' | 'rear';
