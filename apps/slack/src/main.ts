@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { openChat } from '@lugbook/chat';
-import { startSlackBot } from './bot.js';
+import { type SlackBot, startSlackBot } from './bot.js';
 import { errorFacts, openProgramLog } from './log.js';
 import { defaultLogPath, readSettings } from './settings.js';
 
@@ -19,17 +19,19 @@ process.on('unhandledRejection', (reason) => {
 	process.exit(1);
 });
 
+mkdirSync(dirname(defaultLogPath), { recursive: true });
+const chat = await openChat({ databaseUrl: settings.databaseUrl, region: settings.region });
+
+async function end(exitCode: number, bot?: SlackBot): Promise<void> {
+	process.exitCode = exitCode;
+	await bot?.stop();
+	await chat.close();
+}
+
 try {
-	mkdirSync(dirname(defaultLogPath), { recursive: true });
-	const chat = await openChat({ databaseUrl: settings.databaseUrl, region: settings.region });
 	const bot = await startSlackBot({ settings, chat, log });
-	for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-		process.once(signal, async () => {
-			await bot.stop();
-			await chat.close();
-		});
-	}
+	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void end(0, bot));
 } catch (error) {
 	log.fatal(errorFacts(error), 'could not start');
-	process.exitCode = 1;
+	await end(1);
 }

@@ -1,0 +1,36 @@
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { openChat } from '@lugbook/chat';
+import { type DiscordBot, startDiscordBot } from './bot.js';
+import { errorFacts, openProgramLog } from './log.js';
+import { defaultLogPath, readSettings } from './settings.js';
+
+const settings = readSettings(process.env);
+if ('errors' in settings) {
+	for (const error of settings.errors) console.error(error);
+	process.exit(2);
+}
+const log = openProgramLog(settings.logLevel);
+
+// A promise that nobody waits for has failed: whoever supervises this program starts it anew.
+process.on('unhandledRejection', (reason) => {
+	log.fatal(errorFacts(reason), 'unhandled');
+	process.exit(1);
+});
+
+mkdirSync(dirname(defaultLogPath), { recursive: true });
+const chat = await openChat({ databaseUrl: settings.databaseUrl, region: settings.region });
+
+async function end(exitCode: number, bot?: DiscordBot): Promise<void> {
+	process.exitCode = exitCode;
+	await bot?.stop();
+	await chat.close();
+}
+
+try {
+	const bot: DiscordBot = await startDiscordBot({ settings, chat, log, onFatal: () => void end(1, bot) });
+	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void end(0, bot));
+} catch (error) {
+	log.fatal(errorFacts(error), 'could not start');
+	await end(1);
+}

@@ -1,0 +1,515 @@
+/**
+ * The Discord bot against the stand-in of its platform: what people ask, what they then read, and what the log keeps.
+ * Everything goes over loopback by the platform's own protocol.
+ */
+
+import { type AnyTopic, type Chat, openChat, plainText, topics } from '@lugbook/chat';
+import {
+	charactersOf,
+	commands,
+	type DiscordBot,
+	HEALTH_PATH,
+	openProgramLog,
+	optionNames,
+	pagesOf,
+	type Settings,
+	startDiscordBot,
+} from '@lugbook/discord';
+import fc from 'fast-check';
+import { afterEach, describe, expect, test } from 'vitest';
+import { type DiscordStandIn, Flag, ResponseType, readable, startDiscordStandIn } from './discord.js';
+
+const QUESTION = '40A 12V 15 ft';
+const closing: (() => Promise<unknown>)[] = [];
+afterEach(async () => {
+	for (const close of closing.splice(0).reverse()) await close();
+});
+
+/** lines of the programs' own logs */
+const programLog: string[] = [];
+
+interface Shop {
+	readonly discord: DiscordStandIn;
+	readonly chat: Chat;
+	readonly bot: DiscordBot;
+	entries(
+		shop?: string,
+	): Promise<{ number: number; text: string; personName: string; thread: string | null; headline: string }[]>;
+}
+
+async function shopWith(
+	options: { chat?: (chat: Chat) => Pick<Chat, 'handle'>; nowMs?: () => number } = {},
+): Promise<Shop> {
+	const discord = await startDiscordStandIn(options.nowMs === undefined ? {} : { nowMs: options.nowMs });
+	closing.push(() => discord.close());
+	const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
+	closing.push(() => chat.close());
+	const bot = await startOn(discord, options.chat?.(chat) ?? chat);
+	closing.push(() => bot.stop());
+	const entries = async (shop = `discord:${discord.guildId}`) => {
+		const found = await chat.log.find(shop, { kinds: ['exchange'], limit: 100 });
+		return found.entries.map((entry) => ({
+			number: entry.number,
+			text: entry.text,
+			personName: entry.personName,
+			thread: entry.thread,
+			headline: String((entry.body as { answer: { headline: string } }).answer.headline),
+		}));
+	};
+	return { discord, chat, bot, entries };
+}
+
+function startOn(
+	discord: DiscordStandIn,
+	chat: Pick<Chat, 'handle'>,
+	more: Partial<Settings> = {},
+): Promise<DiscordBot> {
+	return startDiscordBot({
+		settings: {
+			token: discord.botToken,
+			guildId: discord.guildId,
+			apiUrl: discord.apiUrl,
+			host: '127.0.0.1',
+			port: 0,
+			databaseUrl: 'sqlite::memory:',
+			region: 'us',
+			leads: new Set(),
+			logLevel: 'silent',
+			...more,
+		},
+		chat,
+		log: openProgramLog('debug', { write: (line) => programLog.push(line) }),
+	});
+}
+
+/** What the terminal says to the same question, from a log of its own. */
+async function terminalAnswer(text: string): Promise<string[]> {
+	const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
+	const person = { id: 'one', name: 'one', lead: false };
+	const place = {
+		platform: 'terminal',
+		shop: 'local',
+		channel: 'terminal',
+		thread: null,
+		delivery: null,
+		person,
+	};
+	const reply = await chat.handle({ ...place, command: 'ask', text });
+	await chat.close();
+	return plainText({ ...reply, buttons: [] }, { folded: true }).split('\n');
+}
+
+/** A message's lines as the platform shows them: escapes undone, style off. */
+const shownLines = (content: string) =>
+	content
+		.replace(/^\*\*|\*\*$/gm, '')
+		.replace(/^-# /gm, '')
+		.replace(/\\([^0-9A-Za-z\s])/g, '$1')
+		.split('\n');
+const sorted = (lines: readonly string[]) => lines.toSorted();
+const slowly = (ms: number) => (chat: Chat) => ({
+	handle: async (incoming: Parameters<Chat['handle']>[0]) => {
+		await new Promise((resolve) => setTimeout(resolve, ms));
+		return chat.handle(incoming);
+	},
+});
+
+describe('questions', () => {
+	test('a command: answered in the channel, kept, the same words as in the terminal', async () => {
+		const { discord, entries } = await shopWith();
+		const asked = await discord.command('ask', { text: QUESTION }, { user: discord.people.two });
+		expect(asked.responseType).toBe(ResponseType.message);
+		const answer = await discord.settled(asked);
+		const words = shownLines(answer.content);
+		expect(sorted(words)).toEqual(sorted(await terminalAnswer(QUESTION)));
+		expect(words[0]).toMatch(/\d\/?\d* AWG/);
+		expect(answer.visibleTo).toBeUndefined();
+		expect(await entries()).toMatchObject([
+			{ number: 1, text: QUESTION, personName: 'person-two', headline: words[0] },
+		]);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('/size with typed fields gives the numbers of the same question in words', async () => {
+		const { discord, entries } = await shopWith();
+		const wire = sizeOptions('wire');
+		await discord.command(
+			'size',
+			wire.fill({ currentA: '40 A', voltageV: '12 V', lengthM: '15 ft' }),
+			wire.at,
+		);
+		await discord.command('ask', { text: QUESTION });
+		await discord.command('size', { ...wire.fill({ lengthM: '15 ft' }), also: '40A 12V' }, wire.at);
+		const [first, second, third] = (await entries()).map(({ headline }) => headline);
+		expect([first, third]).toEqual([second, second]);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('a field that cannot be read is told to the asker alone', async () => {
+		const { discord } = await shopWith();
+		const wire = sizeOptions('wire');
+		await discord.command('size', wire.fill({ currentA: 'plenty', lengthM: '15 ft' }), wire.at);
+		const answer = await discord.waitForMessage(/plenty/);
+		expect(answer.visibleTo).toBe(discord.people.one);
+	});
+
+	test('a mention is answered as a reply; replying to the answer goes on with the question', async () => {
+		const { discord, entries } = await shopWith();
+		const asked = discord.mention(QUESTION);
+		const first = await discord.waitForMessage(/AWG/);
+		expect(first.replyTo).toBe(asked.id);
+		discord.say('between people: 60A 12V 20 ft');
+		discord.say('and at 30 ft?', { replyTo: first });
+		const second = await discord.waitForMessage(/30 ft/);
+		expect(second.id).not.toBe(first.id);
+		expect(await entries()).toHaveLength(2);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('a thread keeps its own line of questions', async () => {
+		const { discord, entries } = await shopWith();
+		const thread = discord.startThread('Heron');
+		discord.mention(QUESTION, { channel: thread.id });
+		await discord.waitForMessage(/AWG/);
+		discord.mention('and at 30 ft?', { channel: thread.id });
+		await discord.waitForMessage(/30 ft/);
+		expect((await entries()).map((entry) => entry.thread)).toEqual([thread.id, thread.id]);
+	});
+
+	test('a private message is answered, and kept apart from the shop', async () => {
+		const { discord, entries } = await shopWith();
+		discord.dm(QUESTION);
+		await discord.waitForMessage(/AWG/);
+		expect(await entries()).toEqual([]);
+		expect(await entries(`discord:user:${discord.people.one}`)).toHaveLength(1);
+	});
+
+	test('the same interaction five times: one entry, one answer, nothing refused', async () => {
+		const { discord, entries } = await shopWith();
+		const asked = await discord.command('ask', { text: QUESTION });
+		for (let again = 0; again < 4; again += 1) discord.redispatch(asked);
+		await discord.command('ask', { text: '10A 12V 3 ft' });
+		expect(discord.botMessages()).toHaveLength(2);
+		expect((await entries()).map(({ text }) => text)).toEqual(['10A 12V 3 ft', QUESTION]);
+		expect(discord.calls('interaction.callback').map(({ status }) => status)).toEqual([204, 204]);
+	});
+
+	test('the same interaction five times while the first is still being answered', async () => {
+		const { discord, entries } = await shopWith({ chat: slowly(200) });
+		const asking = discord.command('ask', { text: QUESTION });
+		await expect.poll(() => discord.latestInteraction()).toBeDefined();
+		const interaction = discord.latestInteraction();
+		if (interaction) for (let again = 0; again < 4; again += 1) discord.redispatch(interaction);
+		await asking;
+		expect(await entries()).toHaveLength(1);
+		expect(discord.botMessages()).toHaveLength(1);
+	});
+});
+
+describe('what people read', () => {
+	const hostile =
+		'@everyone <@100000000000000012> <@&7> **bold** _it_ `x` ||no|| [go](https://example.com) # \\ -# > 1. <t:0>';
+
+	test('mentions and markup in a question are inert in the answer', async () => {
+		const { discord } = await shopWith();
+		await discord.command('ask', { text: `${QUESTION} ${hostile}` });
+		discord.mention(`${QUESTION} ${hostile}`);
+		await expect.poll(() => discord.botMessages().length).toBe(2);
+		for (const message of discord.botMessages()) {
+			expect(message.content).toContain('everyone');
+			expect(message.pings).toEqual({ everyone: false, users: [], roles: [] });
+		}
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('whatever the conversation repeats is shown letter by letter, in first answers, edits and follow-ups', async () => {
+		const kinds = ['headline', 'danger', 'warning', 'unread', 'list', 'kept'] as const;
+		const { discord } = await shopWith({
+			chat: (chat) => ({
+				handle: async (incoming) => {
+					const late = incoming.text.includes('late');
+					if (late) await new Promise((resolve) => setTimeout(resolve, 1700));
+					const reply = await chat.handle({ ...incoming, text: QUESTION });
+					const parts = kinds.map((kind) => ({ kind, text: hostile.repeat(late ? 6 : 1), fold: false }));
+					return { ...reply, parts, buttons: [] };
+				},
+			}),
+		});
+		await discord.command('ask', { text: QUESTION });
+		const late = await discord.command('ask', { text: 'late' });
+		expect(late.responseType).toBe(ResponseType.deferMessage);
+		await discord.settled(late);
+		await expect.poll(() => late.followUps.length).toBeGreaterThan(0);
+		const [first, ...others] = discord.botMessages();
+		expect(
+			shownLines(first?.content ?? '')
+				.join('\n')
+				.split(hostile),
+		).toHaveLength(kinds.length + 1);
+		expect(
+			others
+				.map(({ content }) => shownLines(content).join('\n'))
+				.join()
+				.split(hostile),
+		).toHaveLength(6 * kinds.length + 1);
+		for (const message of discord.botMessages()) expect(message.pings.everyone).toBe(false);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('help and what was not understood are for the asker alone', async () => {
+		const { discord } = await shopWith();
+		const help = await discord.settled(
+			await discord.command('ask', { text: 'help' }, { user: discord.people.two }),
+		);
+		expect(help.visibleTo).toBe(discord.people.two);
+		expect(help.flags & Flag.ephemeral).toBe(Flag.ephemeral);
+	});
+
+	test('a late answer for the asker alone leaves no notice behind', async () => {
+		const { discord } = await shopWith({ chat: slowly(1700) });
+		const asked = await discord.command('ask', { text: 'help' }, { user: discord.people.two });
+		expect(asked.responseType).toBe(ResponseType.deferMessage);
+		await expect.poll(() => discord.reading()).toEqual([]);
+		expect(discord.reading(discord.channelId, discord.people.two).join()).toMatch(/one way unless/);
+	});
+
+	test('the working, by its button', async () => {
+		const { discord } = await shopWith();
+		const answer = await discord.settled(await discord.command('ask', { text: QUESTION }));
+		const pressed = await discord.press(answer, 'Show working', { user: discord.people.two });
+		expect(readable(await discord.settled(pressed))).toMatch(/=/);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('changing an answer opens its form, filled in, and keeps what has no input there', async () => {
+		const { discord, entries } = await shopWith();
+		const answer = await discord.settled(await discord.command('ask', { text: `${QUESTION} 2% drop` }));
+		const opened = await discord.press(answer, 'Change');
+		expect(opened.responseType).toBe(ResponseType.modal);
+		expect(JSON.stringify(opened.modal)).toMatch(/"value":"40 A"/);
+		const changed = await discord.submitModal(opened, { lengthM: '30 ft' });
+		expect(readable(await discord.settled(changed))).toMatch(/30 ft/);
+		expect(readable(await discord.settled(changed))).toMatch(/limit 2 %/);
+		expect(await entries()).toHaveLength(2);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('words are offered while a field is typed', async () => {
+		const { discord } = await shopWith();
+		const wire = sizeOptions('wire');
+		const typed = await discord.autocomplete('size', wire.fill({ load: 'fri' }), {
+			...wire.at,
+			focused: wire.option('load'),
+		});
+		expect(typed.choices?.[0]).toEqual({ name: 'fridge', value: 'fridge' });
+		const any = await discord.autocomplete('size', wire.fill({ load: '' }), {
+			...wire.at,
+			focused: wire.option('load'),
+		});
+		expect(any.choices?.length).toBe(25);
+		expect(discord.violations).toEqual([]);
+	});
+});
+
+/** The options of a topic's subcommand by field, and where the subcommand stands. */
+function sizeOptions(topicName: string) {
+	const topic = topics.find(({ name }) => name === topicName) as AnyTopic;
+	const names = optionNames(topic);
+	const at = { subcommand: topicName, ...(topics.length > 25 ? { group: topic.system } : {}) };
+	const fill = (fields: Record<string, string>) =>
+		Object.fromEntries(Object.entries(fields).map(([field, value]) => [names.get(field) as string, value]));
+	return { fill, option: (field: string) => names.get(field) as string, at };
+}
+
+describe('commands', () => {
+	test('are taken by the platform, within 8000 characters each', async () => {
+		const { discord } = await shopWith();
+		expect(discord.registered().map((command) => command.name)).toEqual(['ask', 'size', 'build', 'log']);
+		for (const command of commands()) expect(charactersOf(command)).toBeLessThanOrEqual(8000);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('every topic has its subcommand with all that it asks for', () => {
+		const size = commands().find(({ name }) => name === 'size');
+		const flat = (options: readonly object[]): { name: string; options?: { name: string }[] }[] =>
+			(options as { type: number; name: string; options?: object[] }[]).flatMap((one) =>
+				one.type === 2 ? flat(one.options ?? []) : [one as { name: string; options?: { name: string }[] }],
+			);
+		const subcommands = flat(size?.options ?? []);
+		expect(subcommands.map(({ name }) => name).toSorted()).toEqual(topics.map(({ name }) => name).toSorted());
+		for (const topic of topics) {
+			const options =
+				subcommands.find(({ name }) => name === topic.name)?.options?.map(({ name }) => name) ?? [];
+			const names = optionNames(topic);
+			expect(new Set(names.values()).size).toBe(names.size);
+			for (const [field, { presence }] of Object.entries(topic.fields)) {
+				if (presence === 'required') expect(options, topic.name).toContain(names.get(field));
+			}
+			expect(options.at(-1)).toBe('also');
+		}
+	});
+
+	test('many more topics than there are still fit, in groups', async () => {
+		const { discord } = await shopWith();
+		const many = Array.from({ length: 60 }, (_, at): AnyTopic => {
+			const model = topics[at % topics.length] as AnyTopic;
+			const systems = ['wiring', 'energy', 'water', 'climate', 'weight', 'structure'] as const;
+			return { ...model, name: `topic-${at}`, system: systems[at % 6] ?? 'wiring' };
+		});
+		for (const count of [1, 25, 26, 60]) {
+			const response = await fetch(
+				`${discord.apiUrl}/v10/applications/${discord.applicationId}/guilds/${discord.guildId}/commands`,
+				{
+					method: 'PUT',
+					headers: { authorization: `Bot ${discord.botToken}`, 'content-type': 'application/json' },
+					body: JSON.stringify(commands(many.slice(0, count))),
+				},
+			);
+			expect({ count, status: response.status, violations: discord.violations }).toEqual({
+				count,
+				status: 200,
+				violations: [],
+			});
+		}
+	});
+});
+
+describe('pages', () => {
+	const part = fc.record({
+		kind: fc.constantFrom(...(['danger', 'warning', 'note', 'list', 'working', 'assumed', 'kept'] as const)),
+		text: fc.oneof(
+			fc.string({ maxLength: 300 }),
+			fc.string({ minLength: 1900, maxLength: 2500, unit: 'grapheme' }),
+			fc.constant('@everyone'),
+		),
+		fold: fc.boolean(),
+	});
+	const button = fc.record({
+		action: fc.constantFrom('working' as const, 'answer' as const),
+		label: fc.string({ minLength: 1, maxLength: 120 }),
+		value: fc.string({ maxLength: 120 }),
+	});
+
+	test('any reply keeps to the limits; what does not fit goes along as a file', async () => {
+		const { discord, chat } = await shopWith();
+		const person = { id: '1', name: 'one', lead: false };
+		const place = { platform: 'discord', shop: 'x', channel: 'c', thread: null, delivery: null, person };
+		const base = await chat.handle({ ...place, command: 'ask', text: QUESTION });
+		const letters = (text: string) => text.replace(/\s/g, '');
+		await fc.assert(
+			fc.asyncProperty(
+				fc.array(part, { maxLength: 40 }),
+				fc.array(button, { maxLength: 40 }),
+				fc.stringMatching(/^[a-z0-9*@_ ]{1,300}$/).filter((text) => text.trim() !== ''),
+				async (parts, buttons, headline) => {
+					const all = [{ kind: 'headline' as const, text: headline, fold: false }, ...parts];
+					const pages = pagesOf({ ...base, parts: all, buttons });
+					expect(pages.length).toBeLessThanOrEqual(3);
+					for (const { content, components, allowedMentions } of pages) {
+						const response = await fetch(`${discord.apiUrl}/v10/channels/${discord.channelId}/messages`, {
+							method: 'POST',
+							headers: { authorization: `Bot ${discord.botToken}`, 'content-type': 'application/json' },
+							body: JSON.stringify({
+								content,
+								components,
+								allowed_mentions: { parse: allowedMentions.parse },
+							}),
+						});
+						expect([response.status, discord.violations]).toEqual([200, []]);
+					}
+					const files = pages.flatMap((page) => page.files).map((file) => String(file.attachment));
+					const shown = [...pages.map(({ content }) => shownLines(content).join('\n')), ...files].join('\n');
+					for (const { text } of all) expect(letters(shown)).toContain(letters(text));
+				},
+			),
+			{ numRuns: 60 },
+		);
+	});
+});
+
+describe('when things go wrong', () => {
+	test('the platform is busy: the answer comes after its pause, once', async () => {
+		const { discord } = await shopWith();
+		discord.faults.order('channel.send', { kind: 'rate-limit', retryAfterS: 0.5 });
+		discord.mention(QUESTION);
+		await discord.waitForMessage(/AWG/);
+		expect(discord.botMessages()).toHaveLength(1);
+	});
+
+	test('an answer lost on the way and sent again stands once', async () => {
+		const { discord } = await shopWith();
+		discord.faults.order('channel.send', { kind: 'drop-answer' });
+		discord.mention(QUESTION);
+		await discord.waitForMessage(/AWG/);
+		discord.mention('10A 12V 3 ft');
+		await expect.poll(() => discord.botMessages().length).toBeGreaterThanOrEqual(2);
+		const texts = discord.botMessages().map(({ content }) => content.split('\n')[0]);
+		expect(texts.filter((text) => text === texts[0])).toHaveLength(1);
+	});
+
+	test('a conversation that throws is told to the asker, and the bot lives on', async () => {
+		let broken = true;
+		const { discord } = await shopWith({
+			chat: (chat) => ({
+				handle: async (incoming) => {
+					if (broken) throw new Error('the log is gone');
+					return chat.handle(incoming);
+				},
+			}),
+		});
+		const asked = await discord.command('ask', { text: QUESTION });
+		const told = await discord.settled(asked);
+		expect([readable(told), told.visibleTo]).toEqual([
+			expect.stringMatching(/failed on my side/),
+			discord.people.one,
+		]);
+		discord.mention(QUESTION);
+		await discord.waitForMessage((text, { replyTo }) => /failed/.test(text) && replyTo !== undefined);
+		broken = false;
+		await discord.command('ask', { text: QUESTION });
+		await discord.waitForMessage(/AWG/);
+	});
+
+	test('a lost connection is resumed, and what was asked meanwhile is answered', async () => {
+		const { discord, bot } = await shopWith();
+		const health = () => fetch(`http://127.0.0.1:${bot.port}${HEALTH_PATH}`).then(({ status }) => status);
+		expect(await health()).toBe(200);
+		discord.gateway.drop();
+		const asked = await discord.command('ask', { text: QUESTION });
+		expect(asked.responseType).toBe(ResponseType.message);
+		expect(await health()).toBe(200);
+	});
+
+	test('a refused token or intent stops the start with the reason', async () => {
+		const discord = await startDiscordStandIn();
+		closing.push(() => discord.close());
+		const unasked = { handle: () => Promise.reject(new Error('not asked')) };
+		await expect(startOn(discord, unasked, { token: 'wrong.token.x' })).rejects.toThrow(/invalid token/i);
+		discord.sessionsRemaining = 0;
+		await expect(startOn(discord, unasked)).rejects.toThrow(/sessions remaining/i);
+	});
+
+	test('a stop lets the answer under way be shown', async () => {
+		const { discord, bot } = await shopWith({ chat: slowly(300) });
+		const asking = discord.command('ask', { text: QUESTION });
+		await expect.poll(() => discord.latestInteraction()).toBeDefined();
+		await new Promise((resolve) => setTimeout(resolve, 50));
+		closing.pop();
+		await bot.stop();
+		await asking;
+		expect(discord.reading().join()).toMatch(/AWG/);
+	});
+
+	test('the program log holds no word of a message and no secret', async () => {
+		programLog.length = 0;
+		const { discord } = await shopWith();
+		discord.faults.order('interaction.callback', { kind: 'error', error: 'unknownInteraction' });
+		discord.faults.order('channel.send', { kind: 'error', error: 'missingPermissions' });
+		void discord.command('ask', { text: `${QUESTION} teapot` });
+		discord.mention(`${QUESTION} teapot`);
+		await expect.poll(() => programLog.join('')).toMatch(/10062/);
+		await expect.poll(() => programLog.join('')).toMatch(/50013/);
+		const lines = programLog.join('');
+		for (const secret of ['teapot', QUESTION, discord.botToken]) expect(lines).not.toContain(secret);
+	});
+});
