@@ -1,9 +1,12 @@
 import type { AnyTopic, Field, Fields, KindName } from '@lugbook/core';
 import { type Element, meaningsFor, type PhraseTable } from './elements.js';
+import { markingsIn } from './markings.js';
 
 export interface Candidate {
 	readonly topic: AnyTopic;
 	readonly score: number;
+	/** a word of the message asks for it, or it is one that is asked for by quantities alone */
+	readonly named: boolean;
 }
 
 /** The kinds of quantity a topic can place, with those of its list items. */
@@ -20,15 +23,16 @@ export function kindsOf(fields: Fields): ReadonlySet<KindName> {
  * How well each topic fits the message, best first: the words that ask for it, the words of its fields, and whether
  * it can place the quantities that are there. A word that many topics know says little.
  */
-export function rankTopics(table: PhraseTable, topics: readonly AnyTopic[]): Candidate[] {
+export function rankTopics(table: PhraseTable, topics: readonly AnyTopic[], message: string): Candidate[] {
 	return topics
-		.map((topic) => ({ topic, score: scoreOf(table.elements(topic.name), topic) }))
+		.map((topic) => candidateOf(table.elements(topic.name), topic, message))
 		.filter((candidate) => candidate.score > 0)
 		.sort((a, b) => b.score - a.score);
 }
 
-function scoreOf(elements: readonly Element[], topic: AnyTopic): number {
-	let score = 0;
+function candidateOf(elements: readonly Element[], topic: AnyTopic, message: string): Candidate {
+	// A marking of the trade ("LT225/75R16") points to the topic that reads it.
+	let score = 2 * new Set(markingsIn(topic.fields, message).map(({ name }) => name)).size;
 	const counted = new Set<string>();
 	const kinds = kindsOf(topic.fields);
 	const met = new Set<string>();
@@ -41,7 +45,8 @@ function scoreOf(elements: readonly Element[], topic: AnyTopic): number {
 		} else if (element.type === 'quantity') {
 			const fits = element.readings.some((reading) => kinds.has(reading.kind));
 			for (const reading of element.readings) met.add(reading.kind);
-			score += fits ? 1 : -1.5;
+			// A topic with no place for a quantity would have to leave it out: hardly what was asked.
+			score += fits ? 1 : -2.5;
 		} else if (element.type === 'unreadable') {
 			// It was meant as a quantity, so the topic is chosen as if it were one.
 			for (const kind of element.kinds) met.add(kind);
@@ -50,13 +55,13 @@ function scoreOf(elements: readonly Element[], topic: AnyTopic): number {
 			score += hasSort(topic.fields, 'conductor') ? 1 : -0.5;
 		}
 	}
-	if (score <= 0) return score;
+	if (score <= 0) return { topic, score, named: false };
 	const total = score + neededBonus(topic, met);
-	const named = elements.some((element) =>
-		meaningsFor(element, topic.name).some((one) => one.means === 'topic'),
-	);
+	const named =
+		topic.askedByQuantities ||
+		elements.some((element) => meaningsFor(element, topic.name).some((one) => one.means === 'topic'));
 	// Quantities alone fit many topics; only some are asked for so.
-	return named || topic.askedByQuantities ? total : total * unnamedShare;
+	return { topic, score: named ? total : total * unnamedShare, named };
 }
 
 /** What the fit of a topic counts that no word of the message asks for. */
@@ -75,7 +80,8 @@ function wordWeight(element: Extract<Element, { type: 'phrase' }>, asTopic: Topi
 				.map((meaning) => ('topic' in meaning ? meaning.topic : '')),
 		).size;
 		const strength = Math.max(2.5, 4 - 0.15 * rank) + 0.4 * (element.phrase.split(' ').length - 1);
-		return strength / Math.sqrt(askedFor);
+		// A word that is equipment to other topics ("battery", "inverter") asks for its own less plainly.
+		return Math.max(1.2, strength / Math.sqrt(askedFor) / (1 + 0.12 * (sharing - askedFor)));
 	}
 	const filler = element.meanings.some((meaning) => meaning.means === 'filler') ? 0.3 : 1;
 	return (1.2 * filler) / Math.sqrt(sharing);

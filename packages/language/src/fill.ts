@@ -2,6 +2,7 @@ import { type AnyTopic, type Context, type Field, type FieldValue, findPlaces } 
 import { type Element, isFiller, meaningsFor } from './elements.js';
 import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
+import { markingsIn } from './markings.js';
 import { fits, pairWords } from './pair.js';
 import { readingFor } from './value.js';
 
@@ -54,6 +55,7 @@ class Filler {
 	}
 
 	run(): Filled {
+		this.#markings();
 		this.#place();
 		this.#words();
 		this.#aliased();
@@ -79,6 +81,17 @@ class Filler {
 		const values = this.#values.get(name) ?? [];
 		if (values.length === 0) this.#values.set(name, values);
 		values.push({ value, said });
+	}
+
+	/** Markings such as "LT225/75R16" or "40x40x2": one word to the trade, however the lexer cut it. */
+	#markings(): void {
+		for (const { name, start, end } of markingsIn(this.#topic.fields, this.#message)) {
+			if (this.#values.has(name)) continue;
+			const covered = this.#elements.filter((element) => element.start < end && element.end > start);
+			if (covered.some((element) => this.#claimed.has(element))) continue;
+			this.#set(name, this.#message.slice(start, end), this.#message.slice(start, end));
+			for (const element of covered) this.#claimed.add(element);
+		}
 	}
 
 	/** The place named, if the topic asks for one; its words mean nothing else then. */

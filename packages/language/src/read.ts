@@ -1,5 +1,5 @@
 import { type AnyTopic, topics as allTopics, type Context, type Region } from '@lugbook/core';
-import { type Candidate, rankTopics } from './choose.js';
+import { rankTopics } from './choose.js';
 import { type Element, isFiller, PhraseTable } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
 import { lex } from './lex.js';
@@ -7,6 +7,7 @@ import { longestMessage, plain } from './message.js';
 import { readTyped, type TypedValue } from './typed.js';
 import { readingFor } from './value.js';
 import { Vocabulary } from './vocabulary.js';
+import { type Weighed, weigh } from './weigh.js';
 import type { Said } from './words/commands.js';
 import { languageOf } from './words/common.js';
 
@@ -48,7 +49,7 @@ export interface ReadOptions {
 }
 
 /** Below this a message is not understood rather than guessed at. */
-const leastScore = 1.6;
+const leastWeight = 1.6;
 /** A rival this near leaves the choice in doubt. */
 const doubtfulShare = 0.9;
 
@@ -69,18 +70,20 @@ export class Reader {
 		const anyTopic = table.elements(null);
 		const context = contextOf(anyTopic, message, options.context);
 		const said = saidIn(anyTopic);
-		const ranked = options.topic === undefined ? rankTopics(table, this.#topics) : [];
+		const ranked = options.topic === undefined ? rankTopics(table, this.#topics, message) : [];
 		const forced = this.#topics.find((topic) => topic.name === options.topic);
 		const previous = options.previous ?? null;
 		const followed =
 			previous === null ? undefined : this.#topics.find((topic) => topic.name === previous.topic);
 
-		const best = ranked[0];
-		const topic =
+		const weighed = weigh(ranked, table, message, context);
+		const best = weighed[0];
+		const chosen =
 			forced ??
 			(followed !== undefined && this.#continues(table, message, followed, best, previous?.asked ?? null)
 				? followed
-				: this.#enough(best));
+				: undefined);
+		const topic = chosen ?? (best !== undefined && best.weight >= leastWeight ? best.topic : undefined);
 		const friendly = isSmallTalk(anyTopic, message);
 		if (topic === undefined) {
 			return {
@@ -90,17 +93,12 @@ export class Reader {
 				unread: friendly ? [] : leftOver(anyTopic, new Set(), message),
 			};
 		}
-		const elements = table.elements(topic.name);
-		const filled = answerTo(
-			fill(elements, topic, message, context),
-			elements,
-			topic,
-			previous,
-			message,
-			context,
-		);
+		const own = weighed.find((one) => one.topic === topic);
+		const elements = own?.elements ?? table.elements(topic.name);
+		const read = own?.filled ?? fill(elements, topic, message, context);
+		const filled = answerTo(read, elements, topic, previous, message, context);
 		const followsUp = followed !== undefined && topic.name === followed.name;
-		const rival = forced === undefined && !followsUp ? rivalOf(ranked, topic) : null;
+		const rival = chosen === undefined ? rivalOf(weighed) : null;
 		return {
 			topic: topic.name,
 			given: followsUp && previous !== null ? merge(previous.given, filled.given) : filled.given,
@@ -121,23 +119,19 @@ export class Reader {
 		return readTyped(this.#vocabulary, topic, name, typed, context);
 	}
 
-	#enough(best: Candidate | undefined): AnyTopic | undefined {
-		return best !== undefined && best.score >= leastScore ? best.topic : undefined;
-	}
-
 	/** In a thread a message goes on with its topic unless it plainly asks for another. */
 	#continues(
 		table: PhraseTable,
 		message: string,
 		followed: AnyTopic,
-		best: Candidate | undefined,
+		best: Weighed | undefined,
 		asked: string | null,
 	): boolean {
 		const own = table.elements(followed.name);
 		const any = table.elements(null);
 		const fits = fill(own, followed, message, { region: 'us', units: 'us', language: 'en' }).given.length > 0;
 		if (!fits && asked !== null && own.some((element) => element.type === 'number')) return true;
-		if (!fits) return saidIn(any).length > 0 && (best === undefined || best.score < leastScore);
+		if (!fits) return saidIn(any).length > 0 && (best === undefined || best.weight < leastWeight);
 		if (best === undefined || best.topic.name === followed.name) return true;
 		const asksForOther = any.some(
 			(element) =>
@@ -202,10 +196,12 @@ function merge(before: readonly Given[], now: readonly Given[]): Given[] {
 	return [...before.filter((given) => !names.has(given.name)), ...now];
 }
 
-function rivalOf(ranked: readonly Candidate[], topic: AnyTopic): string | null {
-	const [best, second] = ranked;
-	if (best === undefined || second === undefined || best.topic !== topic) return null;
-	return second.score >= leastScore && second.score >= best.score * doubtfulShare ? second.topic.name : null;
+/** Another topic that the message fits about as well, and that could be answered: then the choice is the asker's. */
+function rivalOf(weighed: readonly Weighed[]): string | null {
+	const [best, second] = weighed;
+	if (best === undefined || second === undefined || best.weight < leastWeight || !second.complete)
+		return null;
+	return second.weight >= best.weight * doubtfulShare ? second.topic.name : null;
 }
 
 function saidIn(elements: readonly Element[]): Said[] {

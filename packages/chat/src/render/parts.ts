@@ -41,9 +41,10 @@ function readLine(answer: Answer): string | null {
 	return sentences.length === 0 ? null : sentences.join(' ');
 }
 
-function takenText({ name, label, text }: Answer['understood'][number]): string {
+function takenText({ name, label, text, unit }: Answer['understood'][number]): string {
 	if (name === 'lengthM') return `${text} one way`;
-	return /^\d/.test(text) ? text : `${label}: ${text}`;
+	// A figure with its unit speaks for itself; a bare count or a word needs its name.
+	return unit !== null && /^\d/.test(text) ? text : `${label} ${text}`;
 }
 
 function nearLine(answer: Answer): string | null {
