@@ -15,3 +15,5 @@ export const cautionInverterAir =
 	'Give the inverter the free air round it that its manual asks for, away from bedding and out of a sealed locker; it gives off its losses as heat.';
 export const cautionLithiumCold =
 	'Never charge lithium cells below 0 °C (32 °F): it damages them for good and can make them unsafe. See that every charger is stopped by the cold.';
+export const cautionBothEnds =
+	'A cable between two batteries is fed from both: fuse the charger input at the starter battery and its output at the bank.';

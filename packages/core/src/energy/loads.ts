@@ -112,8 +112,8 @@ export function resolveLoads(
 }
 
 function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load | LoadProblem {
-	const name = nameOf(item, index);
 	const known = item.name === undefined ? null : typicalLoad(item.name);
+	const name = nameOf(item, index, known);
 	const mains = item.supply === undefined ? (known?.mains ?? false) : item.supply === 'mains';
 	const many = item.count ?? 1;
 	const assumed: LoadAssumption[] = [];
@@ -238,9 +238,11 @@ function powerAgainstCurrent(
 	};
 }
 
-function nameOf(item: LoadItem, index: number): string {
+function nameOf(item: LoadItem, index: number, known: TypicalLoad | null): string {
 	// "2 x fan" leaves the x with the name.
 	const name = item.name?.replace(/^x\s+/i, '').trim() ?? '';
+	// "AC" alone reads as alternating current.
+	if (known !== null && /^a\s?[/.]?\s?c\.?$/i.test(name)) return known.name;
 	return name === '' ? `load ${index + 1}` : name;
 }
 

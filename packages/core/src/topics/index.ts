@@ -2,6 +2,7 @@
 import type { AnyTopic } from '../topic/declare.js';
 import { accumulator } from './accumulator.js';
 import { alternator } from './alternator.js';
+import { array } from './array.js';
 import { battery } from './battery.js';
 import { beam } from './beam.js';
 import { budget } from './budget.js';
@@ -17,6 +18,7 @@ import { payload } from './payload.js';
 import { pipe } from './pipe.js';
 import { restraint } from './restraint.js';
 import { runtime } from './runtime.js';
+import { shore } from './shore.js';
 import { shortCircuit } from './short-circuit.js';
 import { solar } from './solar.js';
 import { strut } from './strut.js';
@@ -28,6 +30,7 @@ import { wire } from './wire.js';
 export const topics: readonly AnyTopic[] = [
 	accumulator,
 	alternator,
+	array,
 	battery,
 	beam,
 	budget,
@@ -43,6 +46,7 @@ export const topics: readonly AnyTopic[] = [
 	pipe,
 	restraint,
 	runtime,
+	shore,
 	shortCircuit,
 	solar,
 	strut,
