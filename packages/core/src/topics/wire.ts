@@ -11,15 +11,16 @@ import {
 	type SizeCheck,
 	smallestDevice,
 } from '../electrical/conductor.js';
-import type { KindName } from '../quantity/kinds.js';
-import { write, writeNumber } from '../quantity/write.js';
+import { assumedInverterEfficiency, isInverter, lowBatteryFinding } from '../electrical/inverter-run.js';
+import { loadContradictions } from '../electrical/load-current.js';
+import { writeNumber } from '../quantity/write.js';
 import type { CircuitRules, RuleSet } from '../rules/rules.js';
 import { type ConductorSize, conductorSize, copperAlphaSource } from '../tables/conductors.js';
-import type { Context, Region } from '../topic/context.js';
+import type { Region } from '../topic/context.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, conductor, count, flag, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
-import type { Refusal, Severity } from '../topic/sizing.js';
+import type { Severity } from '../topic/sizing.js';
 import { fromMemory, physics, practice, published, type Source } from '../topic/source.js';
 
 const fields = {
@@ -375,26 +376,9 @@ export const wire = declareTopic({
 		'The smallest stranded copper conductor that carries the load and its device, keeps the drop, and is not thinner than the rule set allows. Resistance at operating temperature; ambient, bundle and terminal limits applied. Not for fixed building wiring, motors above 100 A or fault clearing times.',
 	fields,
 	needs: [{ anyOf: ['currentA', 'powerW'], question: 'What current does it carry (or what power)?' }],
-	contradictions: contradictionsIn,
+	contradictions: loadContradictions,
 	calculate: calculateWire,
 });
-
-/** Current and power that don't go together at the voltage named; a tenth apart is rounding, not contradiction. */
-function contradictionsIn(given: Partial<Input>, context: Context): Refusal[] {
-	const { currentA, powerW, voltageV } = given;
-	if (currentA === undefined || powerW === undefined || voltageV === undefined) return [];
-	const impliedA = powerW / (voltageV * (given.efficiency ?? 1));
-	if (Math.abs(impliedA - currentA) <= 0.1 * Math.max(currentA, impliedA)) return [];
-	const show = (kind: KindName, value: number) => write(kind, value, context.units);
-	return [
-		{
-			code: 'contradiction',
-			text: `${show('current', currentA)} and ${show('power', powerW)} at ${show('voltage', voltageV)} contradict each other: that power draws ${show('current', impliedA)}.`,
-			instead: 'Give the current or the power, whichever you trust.',
-			field: 'currentA',
-		},
-	];
-}
 
 function calculateWire(input: Input, sheet: Sheet) {
 	const { rules } = sheet;
@@ -426,7 +410,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 
 	const efficiency = input.efficiency ?? efficiencyOf(input, mains, sheet);
 	const fromPower = input.powerW === undefined ? null : input.powerW / (input.voltageV * efficiency);
-	const contradiction = contradictionsIn(input, sheet.context)[0];
+	const contradiction = loadContradictions(input, sheet.context)[0];
 	if (contradiction !== undefined) {
 		return sheet.refuse(contradiction.code, contradiction.text, contradiction.instead, contradiction.field);
 	}
@@ -499,19 +483,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 
 function efficiencyOf(input: Input, mains: boolean, sheet: Sheet): number {
 	if (input.powerW === undefined || input.currentA !== undefined) return 1;
-	if (!mains && input.load !== undefined && /inverter|inversor|wechselrichter/.test(input.load)) {
-		sheet.assume(
-			'efficiency',
-			'efficiency of the inverter',
-			0.85,
-			"the power named is the inverter's output; 85 % where its efficiency is unknown",
-			{
-				kind: 'fraction',
-				confirm: true,
-			},
-		);
-		return 0.85;
-	}
+	if (!mains && isInverter(input.load)) return assumedInverterEfficiency(sheet);
 	sheet.assume('efficiency', 'efficiency', 1, 'the power named is what this run delivers', {
 		kind: 'fraction',
 	});
@@ -798,25 +770,8 @@ function writeFindings(sheet: Sheet, run: Run, check: SizeCheck, input: Input): 
 				: practice('80 % of the rating for long loads'),
 		);
 	}
-	if (
-		input.load !== undefined &&
-		/inverter|inversor|wechselrichter/.test(input.load) &&
-		run.supply === 'dc' &&
-		input.powerW !== undefined
-	) {
-		const cutoffV = (run.voltageV / 12) * 10.5;
-		const lowA = (run.currentA * run.voltageV) / cutoffV;
-		const enough = check.deviceA !== null && lowA <= check.deviceA;
-		const low = sheet.show('current', lowA, { round: 'up' });
-		const cutoff = sheet.show('voltage', cutoffV);
-		sheet.finding(
-			enough ? 'note' : 'warning',
-			'inverter-low-battery',
-			enough
-				? sheet.say`As the battery falls to ${cutoff} the inverter draws ${low}; the fuse still carries that for a while. The inverter topic sizes for that worst case.`
-				: sheet.say`As the battery falls to ${cutoff} the inverter draws ${low}, above the fuse: ask the inverter topic, which sizes for that worst case.`,
-			published('UPS capacity worksheet', 'end of discharge 1.75 V a cell'),
-		);
+	if (isInverter(input.load) && run.supply === 'dc' && input.powerW !== undefined) {
+		lowBatteryFinding(sheet, run.currentA, run.voltageV, check.deviceA);
 	}
 	if (run.motor) {
 		sheet.finding(
