@@ -1,3 +1,4 @@
+export { type Decline, declineOf } from './decline.js';
 export type { Conflict, Given } from './fill.js';
 export { longestMessage } from './message.js';
 export { type Previous, Reader, type Reading, type ReadOptions } from './read.js';

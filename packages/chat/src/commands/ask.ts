@@ -1,5 +1,5 @@
 import { topicNamed } from '@lugbook/core';
-import type { Reading } from '@lugbook/language';
+import { type Decline, declineOf, type Reading } from '@lugbook/language';
 import { type Answer, bareAnswer } from '../answer.js';
 import { lastQuestion, type Remembered } from '../memory.js';
 import type { Button, Part, Reply } from '../message.js';
@@ -19,6 +19,8 @@ export const askHelp = [
 export async function ask(turn: Turn): Promise<Reply> {
 	const { incoming, reader, log } = turn;
 	const build = await turn.build();
+	const decline = declineOf(turn.text);
+	if (decline !== null) return await turn.keep(build, { answer: declined(decline), request: null });
 	const context = turn.context();
 	const { topic, rest } = namedTopic(turn.text);
 	const goesOn = /^>\s*/.exec(rest);
@@ -42,6 +44,13 @@ export async function ask(turn: Turn): Promise<Reply> {
 					previous: remembered,
 				});
 	return await answerReading(turn, build, reading, remembered, question);
+}
+
+function declined({ code, why, instead }: Decline): Answer {
+	return bareAnswer('refused', why, {
+		because: instead,
+		findings: [{ code, severity: 'danger', text: why, source: 'common practice of the trade' }],
+	});
 }
 
 /** Calculates what was read, or asks where the reading is in doubt. */

@@ -8,6 +8,8 @@ export function partsOf(answer: Answer, build: string | null): Part[] {
 	if (read !== null) parts.push(part('read', read));
 	if (answer.because !== null) parts.push(part('because', answer.because));
 	for (const finding of answer.findings) {
+		// A refusal says its danger in the headline already.
+		if (finding.text === answer.headline) continue;
 		parts.push(part(finding.severity, finding.text, finding.severity === 'note'));
 	}
 	const near = nearLine(answer);
