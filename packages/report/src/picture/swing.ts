@@ -1,0 +1,97 @@
+import { fromBase, shownIn, type UnitHabit, write, writeNumber } from '@lugbook/core';
+import { type Figure, figure, heading, key, phoneWidth, strokeSample, strokes } from './figure.js';
+import { plot, tag } from './plot.js';
+import { roundScale } from './scale.js';
+import { ink, line, type Shape } from './shape.js';
+
+/** The force a hand needs at the edge of a lid over its swing, one line for each temperature. */
+export interface SwingPicture {
+	readonly kind: 'swing';
+	readonly title: string;
+	readonly units: UnitHabit;
+	/** one to three curves, the one that matters first */
+	readonly curves: readonly SwingCurve[];
+}
+
+export interface SwingCurve {
+	readonly temperatureC: number;
+	readonly points: readonly {
+		/** of the lid over the level, from closed to open [°] */
+		readonly angleDeg: number;
+		/** above 0 the hand lifts, below 0 it presses the lid down [N] */
+		readonly handN: number;
+	}[];
+}
+
+export async function drawSwing(picture: SwingPicture): Promise<Figure> {
+	const { title, units, curves } = picture;
+	const symbol = shownIn('force', 1, units).symbol;
+	const inUnit = (forceN: number) => fromBase('force', forceN, symbol);
+	const all = curves.flatMap(({ points }) => points);
+	const closed = curves[0]?.points[0]?.angleDeg ?? 0;
+	const open = curves[0]?.points.at(-1)?.angleDeg ?? 90;
+	const span = Math.abs(open - closed);
+	const head = heading(title, [], phoneWidth);
+	const names = key(
+		curves.map(({ temperatureC }, index) => ({
+			name: `at ${write('temperature', temperatureC, units)}`,
+			sample: strokeSample(strokes[index] ?? strokes[2]),
+		})),
+		head.bottom,
+		phoneWidth,
+	);
+	const y = roundScale(
+		Math.min(...all.map(({ handN }) => inUnit(handN))),
+		Math.max(...all.map(({ handN }) => inUnit(handN))),
+		6,
+	);
+	const step = span > 60 ? 15 : span > 30 ? 10 : 5;
+	const drawn = await plot({
+		width: phoneWidth,
+		top: names.bottom,
+		fieldHeight: 220,
+		right: 20,
+		// Ticks count from the closed lid, whichever way it turns.
+		x: { min: 0, max: Math.ceil(span / step - 1e-9) * step, step },
+		y,
+		xName: 'lid opened by, degrees',
+		yName: `force of the hand, ${symbol}`,
+		lines: curves.map(({ points }, index) => ({
+			points: points.map(({ angleDeg, handN }) => [Math.abs(angleDeg - closed), inUnit(handN)]),
+			...(strokes[index] ?? strokes[2]),
+		})),
+	});
+	return figure({
+		title,
+		alt: altOf(picture, closed),
+		width: phoneWidth,
+		height: drawn.bottom + 8,
+		shapes: [...head.shapes, ...names.shapes, ...drawn.shapes, ...words()],
+	});
+
+	function words(): Shape[] {
+		const { field, at } = drawn;
+		const [, zero] = at(0, 0);
+		const shapes: Shape[] = [
+			line([field.left, zero], [field.right, zero], { stroke: ink.text, strokeWidth: 1.5 }),
+		];
+		if (y.max > 0) shapes.push(...tag('lift', field.right - 5, zero - 11, { anchor: 'end', bold: true }));
+		if (y.min < 0)
+			shapes.push(...tag('press down', field.right - 5, zero + 11, { anchor: 'end', bold: true }));
+		return shapes;
+	}
+}
+
+function altOf({ title, units, curves }: SwingPicture, closed: number): string {
+	const force = (forceN: number) =>
+		forceN >= 0
+			? `lift ${write('force', forceN, units, { round: 'up' })}`
+			: `press down ${write('force', -forceN, units, { round: 'up' })}`;
+	const each = curves.map(({ temperatureC, points }) => {
+		const hardest = points.reduce((most, point) => (point.handN > most.handN ? point : most));
+		const first = points[0] as SwingCurve['points'][number];
+		const last = points.at(-1) as SwingCurve['points'][number];
+		return `at ${write('temperature', temperatureC, units)} from closed: ${force(first.handN)}, hardest ${force(hardest.handN)} at ${writeNumber(Math.abs(hardest.angleDeg - closed), 0)}°, open at ${writeNumber(Math.abs(last.angleDeg - closed), 0)}°: ${force(last.handN)}`;
+	});
+	return `${title}. Force of the hand at the edge: ${each.join('; ')}.`;
+}
