@@ -14,6 +14,9 @@ export interface ClimateTemperature {
 /** Above this no hour of a sane weather file lies; a few stations' hours are faulty [°C]. */
 const hottestCredibleC = 50;
 
+/** Farther off another station's design temperature says nothing [km]; only the record low is taken from anywhere. */
+const designKm = 300;
+
 /** The nearest other station for which the handbook has a value. */
 function nearestWith(
 	place: Place,
@@ -38,11 +41,12 @@ function publishedOr(
 	pick: (row: ClimateRow) => number | null,
 	typicalC: number | null,
 	harsher: (a: number, b: number) => number,
+	mostKm = designKm,
 ): ClimateTemperature {
 	const own = pick(place);
 	if (own !== null) return { valueC: own, source: designSource, standIn: null };
 	const near = nearestWith(place, pick);
-	if (typicalC === null || harsher(typicalC, near.valueC) === near.valueC) {
+	if (typicalC === null || (near.km <= mostKm && harsher(typicalC, near.valueC) === near.valueC)) {
 		return {
 			valueC: near.valueC,
 			source: designSource,
@@ -58,7 +62,7 @@ function publishedOr(
 
 /** The mean of each year's lowest hour: the cold for which a string's open-circuit voltage is reckoned. */
 export function recordLow(place: Place): ClimateTemperature {
-	return publishedOr(place, (row) => row.extremeMinC, place.typicalMinC, Math.min);
+	return publishedOr(place, (row) => row.extremeMinC, place.typicalMinC, Math.min, Number.POSITIVE_INFINITY);
 }
 
 /** The temperature that all but `share` of the year's hours exceed; 99.6 % is the harsher. */

@@ -13,6 +13,7 @@ import { fuse } from './fuse.js';
 import { heat } from './heat.js';
 import { hotWater } from './hot-water.js';
 import { inflate } from './inflate.js';
+import { inverter } from './inverter.js';
 import { moisture } from './moisture.js';
 import { payload } from './payload.js';
 import { pipe } from './pipe.js';
@@ -20,6 +21,7 @@ import { restraint } from './restraint.js';
 import { runtime } from './runtime.js';
 import { shore } from './shore.js';
 import { shortCircuit } from './short-circuit.js';
+import { simulate } from './simulate.js';
 import { solar } from './solar.js';
 import { strut } from './strut.js';
 import { tank } from './tank.js';
@@ -41,6 +43,7 @@ export const topics: readonly AnyTopic[] = [
 	heat,
 	hotWater,
 	inflate,
+	inverter,
 	moisture,
 	payload,
 	pipe,
@@ -48,6 +51,7 @@ export const topics: readonly AnyTopic[] = [
 	runtime,
 	shore,
 	shortCircuit,
+	simulate,
 	solar,
 	strut,
 	tank,
