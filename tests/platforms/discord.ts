@@ -15,12 +15,11 @@
 
 import { type DiscordOptions, DiscordStandIn } from './discord/stand-in.js';
 
-export type { Fault } from './common/faults.js';
 export { Intent } from './discord/gateway.js';
-export { type DiscordInteraction, ResponseType } from './discord/interactions.js';
+export { ResponseType } from './discord/interactions.js';
 export { Flag } from './discord/message-limits.js';
-export { type DiscordMessage, readable } from './discord/model.js';
-export type { DiscordOptions, DiscordStandIn, Violation } from './discord/stand-in.js';
+export { readable } from './discord/model.js';
+export type { DiscordStandIn } from './discord/stand-in.js';
 
 export async function startDiscordStandIn(options: DiscordOptions = {}): Promise<DiscordStandIn> {
 	const standIn = new DiscordStandIn(options);

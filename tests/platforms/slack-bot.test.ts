@@ -246,8 +246,7 @@ describe('what people read', () => {
 	test('mentions and markup in a question are inert in the answer', async () => {
 		const { slack } = await shopWith();
 		await slack.mention(`${QUESTION} ${hostile}`);
-		const answer = await slack.waitForMessage(/AWG/);
-		expect(readable(answer)).toContain('everyone');
+		const answer = await slack.waitForMessage(/everyone/);
 		expect(JSON.stringify(answer.blocks)).not.toContain('mrkdwn');
 		expect(slack.violations).toEqual([]);
 	});

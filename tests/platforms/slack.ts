@@ -12,14 +12,10 @@
 
 import { type SlackOptions, SlackStandIn } from './slack/stand-in.js';
 
-export type { Fault } from './common/faults.js';
-export type { DeliveryOptions, DeliveryResult } from './slack/http-delivery.js';
 export { postRaw } from './slack/http-delivery.js';
-export { readable, type SlackFile, type SlackMessage } from './slack/model.js';
+export { readable } from './slack/model.js';
 export { signatureHeaders } from './slack/signing.js';
-export type { SlackOptions, SlackStandIn, Violation } from './slack/stand-in.js';
-export type { OpenView } from './slack/views.js';
-export type { SlackCall } from './slack/web-api.js';
+export type { SlackStandIn } from './slack/stand-in.js';
 
 export async function startSlackStandIn(options: SlackOptions = {}): Promise<SlackStandIn> {
 	const standIn = new SlackStandIn(options);

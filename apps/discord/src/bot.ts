@@ -84,6 +84,8 @@ export async function startDiscordBot({ settings, chat, log, onFatal }: BotOptio
 		port,
 		async stop() {
 			await Promise.race([conversation.settled(), patience(STOP_PATIENCE_MS)]);
+			// A connection that is closed on purpose is no news.
+			client.removeAllListeners(Events.ShardReconnecting);
 			await client.destroy();
 			await closed(server);
 			log.info('stopped');

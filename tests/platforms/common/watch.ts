@@ -11,10 +11,10 @@ export class Watch {
 
 	/**
 	 * Resolves with the first value `look` gives that is not `undefined`.
-	 * @param what named in the error when nothing came in time
+	 * @param what named in the error when nothing came in time; a function is asked only then
 	 * @param timeoutMs how long to wait [ms]
 	 */
-	until<T>(what: string, look: () => T | undefined, timeoutMs = 5000): Promise<T> {
+	until<T>(what: string | (() => string), look: () => T | undefined, timeoutMs = 5000): Promise<T> {
 		const found = look();
 		if (found !== undefined) return Promise.resolve(found);
 		return new Promise((resolve, reject) => {
@@ -27,7 +27,8 @@ export class Watch {
 			};
 			const timer = setTimeout(() => {
 				this.waiters.delete(again);
-				reject(new Error(`waited ${timeoutMs} ms for ${what}, and it did not come`));
+				const named = typeof what === 'string' ? what : what();
+				reject(new Error(`waited ${timeoutMs} ms for ${named}, and it did not come`));
 			}, timeoutMs);
 			this.waiters.add(again);
 		});

@@ -39,7 +39,7 @@ function longest(text: unknown, localizations: unknown): number {
 }
 
 /** Characters of names, descriptions and choice values of a command with all its options. */
-export function commandCharacters(command: JsonObject): number {
+function commandCharacters(command: JsonObject): number {
 	const own =
 		longest(command.name, command.name_localizations) +
 		longest(command.description, command.description_localizations);

@@ -14,7 +14,7 @@ import { type DiscordMessage, type DiscordUser, messageObject } from './model.js
 import type { Judged, Posting, UploadedFile } from './posting.js';
 
 export const FIRST_RESPONSE_WITHIN_MS = 3000;
-export const TOKEN_LIFETIME_MS = 15 * 60 * 1000;
+const TOKEN_LIFETIME_MS = 15 * 60 * 1000;
 
 export const InteractionType = { command: 2, component: 3, autocomplete: 4, modalSubmit: 5 } as const;
 export const ResponseType = {

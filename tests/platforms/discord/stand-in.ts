@@ -323,7 +323,8 @@ export class DiscordStandIn {
 			return condition instanceof RegExp ? condition.test(text) : condition(text, message);
 		};
 		return this.watch.until(
-			`a message of the bot fitting ${condition}`,
+			() =>
+				`a message of the bot fitting ${condition}; there are: ${this.guild.messages.map(readable).join(' / ')}`,
 			() => this.guild.messages.find((one) => one.author.id === this.bot.id && !one.deleted && fits(one)),
 			timeoutMs,
 		);

@@ -19,8 +19,8 @@ import {
 	suggestionProblems,
 } from './blocks.js';
 
-export const TEXT_MAX = 40_000;
-export const BLOCKS_TEXT_MAX = 13_200;
+const TEXT_MAX = 40_000;
+const BLOCKS_TEXT_MAX = 13_200;
 
 export interface Verdict {
 	/** the platform's error code when it would refuse; absent when it would take the payload all the same */

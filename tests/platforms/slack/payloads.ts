@@ -6,7 +6,7 @@
 import { arrayOf, type JsonObject, objectOf, stringOf } from '../common/json.js';
 import type { SlackMessage } from './model.js';
 
-export type EnvelopeType = 'slash_commands' | 'interactive' | 'events_api';
+type EnvelopeType = 'slash_commands' | 'interactive' | 'events_api';
 
 /** One thing to tell the bot. Delivering the same object again is what the platform's retry does. */
 export interface Delivery {

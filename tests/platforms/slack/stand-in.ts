@@ -260,7 +260,8 @@ export class SlackStandIn {
 			return condition instanceof RegExp ? condition.test(text) : condition(text, message);
 		};
 		return this.watch.until(
-			`a message of the bot fitting ${condition}; there are: ${this.workspace.messages.map(readable).join(' / ')}`,
+			() =>
+				`a message of the bot fitting ${condition}; there are: ${this.workspace.messages.map(readable).join(' / ')}`,
 			() => this.workspace.messages.find((one) => one.fromBot && !one.deleted && fits(one)),
 			timeoutMs,
 		);

@@ -4,7 +4,7 @@
  * method needs are those of each method's page (docs.slack.dev/reference/methods/NAME).
  */
 
-import { arrayOf, isObject, type JsonObject, objectOf, parseJson, stringOf } from '../common/json.js';
+import { arrayOf, type JsonObject, objectOf, parseJson, stringOf } from '../common/json.js';
 import { judgeMessage, type Verdict } from './limits.js';
 import type { SlackFile, SlackMessage, Workspace } from './model.js';
 import type { OpenView, Views } from './views.js';
@@ -377,7 +377,3 @@ export class WebApi {
 		return { status: 200, text: `OK - ${bytes.length}` };
 	}
 }
-
-/** True for the answers by which a token is refused. */
-export const isAuthFailure = (answer: unknown): boolean =>
-	isObject(answer) && (answer.error === 'invalid_auth' || answer.error === 'not_authed');
