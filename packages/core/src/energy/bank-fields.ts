@@ -1,6 +1,6 @@
 import { type Chemistry, chemistries } from '../tables/batteries.js';
 import { choice, count, quantity } from '../topic/field.js';
-import type { Sheet } from '../topic/sheet.js';
+import type { Decision, Sheet } from '../topic/sheet.js';
 import type { Refusal } from '../topic/sizing.js';
 import { type Bank, bankClassV, nominalVoltageV, unitsInSeries } from './bank.js';
 
@@ -54,7 +54,7 @@ export const bankFields = {
 		label: 'bank voltage',
 		kind: 'voltage',
 		min: 2,
-		max: 60,
+		max: 260,
 		aliases: [
 			'bank',
 			'system',
@@ -74,7 +74,7 @@ export const bankFields = {
 		label: 'voltage of one battery',
 		kind: 'voltage',
 		min: 2,
-		max: 60,
+		max: 260,
 		aliases: ['each', 'per battery', 'batteries'],
 	}),
 	chemistry: choice({
@@ -97,6 +97,8 @@ export interface BankInput {
 	readonly unitCount?: number | undefined;
 	readonly bankV?: number | undefined;
 	readonly unitV?: number | undefined;
+	/** for topics that ask for it; any voltage above 60 V is taken as the mains */
+	readonly mainsV?: number | undefined;
 	readonly chemistry?: keyof typeof chemistryWords | undefined;
 }
 
@@ -113,12 +115,32 @@ export function chemistryOf(input: BankInput, sheet: Sheet): Chemistry {
 	return chemistries.lifepo4;
 }
 
-/** The voltages named: of two, the lower is the unit's, since units in series can only add up. */
+/** Above this a voltage named beside a bank is the mains [V]. */
+const highestBankV = 60;
+
+/** The mains voltage where one was named beside the bank's, else that of the region [V]; or why it can't be. */
+export function mainsVoltageOf(input: BankInput, sheet: Sheet): number | Refusal {
+	const mainsV = namedVoltages(input).find((value) => value > highestBankV);
+	if (mainsV === undefined) return sheet.rules.mainsVoltageV;
+	if (mainsV >= 100) return mainsV;
+	return {
+		code: 'out-of-range',
+		text: `I read ${sheet.show('voltage', mainsV)}, which is neither a bank nor a mains voltage.`,
+		instead: 'Banks are 12, 24, 36 or 48 V; mains is 100 to 250 V.',
+		field: 'bankV',
+	};
+}
+
+function namedVoltages(input: BankInput): number[] {
+	return [input.bankV, input.mainsV, input.unitV].filter((value) => value !== undefined);
+}
+
+/** The bank's voltages named: of two, the lower is the unit's, since units in series can only add up. */
 function voltagesOf(input: BankInput): { readonly bankV: number | null; readonly unitV: number | null } {
-	const named = [input.bankV, input.unitV].filter((value) => value !== undefined);
-	const [first, second] = named;
+	const named = namedVoltages(input).filter((value) => value <= highestBankV);
+	const [first] = named;
 	if (first === undefined) return { bankV: null, unitV: null };
-	if (second !== undefined) return { bankV: Math.max(first, second), unitV: Math.min(first, second) };
+	if (named.length > 1) return { bankV: Math.max(...named), unitV: Math.min(...named) };
 	// A lone 6 V, 3.2 V or 2 V is one battery or cell; no van is wired so.
 	return bankClassV(first) === null && first < 10
 		? { bankV: null, unitV: first }
@@ -195,6 +217,11 @@ function unitVoltage(input: BankInput, chemistry: Chemistry, classV: number, she
 		return 12;
 	}
 	return classV;
+}
+
+/** Ends a calculation with a refusal found on the way. */
+export function refuseWith(sheet: Sheet, refusal: Refusal): Decision {
+	return sheet.refuse(refusal.code, refusal.text, refusal.instead, refusal.field);
 }
 
 /** "2 in series, 2 in parallel" in words. */

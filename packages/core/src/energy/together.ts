@@ -63,17 +63,24 @@ export function setsOf(draws: readonly Draw[], supply: Supply): Sets {
 	const borne = (mask: number) => (sums[mask] as number) <= limitA;
 	const maximal: number[][] = [];
 	const minimalOver: number[][] = [];
-	const indices = draws.map((_, index) => index);
+	const members = (mask: number) =>
+		draws.map((_, index) => index).filter((index) => (mask & (1 << index)) !== 0);
+	const all = total - 1;
 	for (let mask = 1; mask < total; mask += 1) {
-		const members = indices.filter((index) => (mask & (1 << index)) !== 0);
 		if (borne(mask)) {
-			const isFull = indices.every((index) => (mask & (1 << index)) !== 0 || !borne(mask | (1 << index)));
-			if (isFull) maximal.push(members);
-		} else if (members.every((index) => borne(mask & ~(1 << index)))) {
-			minimalOver.push(members);
+			if (everyBit(all & ~mask, (bit) => !borne(mask | bit))) maximal.push(members(mask));
+		} else if (everyBit(mask, (bit) => borne(mask & ~bit))) {
+			minimalOver.push(members(mask));
 		}
 	}
 	return { maximal, minimalOver };
+}
+
+function everyBit(mask: number, holds: (bit: number) => boolean): boolean {
+	for (let rest = mask; rest !== 0; rest &= rest - 1) {
+		if (!holds(rest & -rest)) return false;
+	}
+	return true;
 }
 
 /** A mains battery charger. */

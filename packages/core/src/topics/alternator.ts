@@ -15,7 +15,7 @@ import {
 	usualVehicleLoadA,
 } from '../energy/alternator.js';
 import { type Bank, capacityAh, chargeLimit, chargingVoltageV } from '../energy/bank.js';
-import { bankFields, chemistryOf, classOf, readBank } from '../energy/bank-fields.js';
+import { bankFields, chemistryOf, classOf, readBank, refuseWith } from '../energy/bank-fields.js';
 import { cautionBank, cautionBothEnds, cautionLithiumCold, cautionMakerLimits } from '../energy/cautions.js';
 import { type ChargeTime, chargeTime } from '../energy/charging.js';
 import { addLimitFinding, addTemperatureFindings } from '../energy/findings.js';
@@ -215,11 +215,9 @@ export const alternator = declareTopic({
 function calculateAlternator(input: Input, sheet: Sheet) {
 	const chemistry = chemistryOf(input, sheet);
 	const classV = classOf(input, sheet);
-	if (typeof classV !== 'number') {
-		return sheet.refuse(classV.code, classV.text, classV.instead, classV.field);
-	}
+	if (typeof classV !== 'number') return refuseWith(sheet, classV);
 	const bank = readBank(input, chemistry, classV, sheet);
-	if (bank !== null && 'code' in bank) return sheet.refuse(bank.code, bank.text, bank.instead, bank.field);
+	if (bank !== null && 'code' in bank) return refuseWith(sheet, bank);
 	const converter: Converter = {
 		outputV: chargingVoltageV(chemistry, classV),
 		inputV: (inputVoltageV * input.vehicleV) / 12,

@@ -11,7 +11,7 @@ import {
 	requiredCapacityAh,
 	unitsInSeries,
 } from '../energy/bank.js';
-import { bankFields, chemistryOf, classOf, layoutText, readBank } from '../energy/bank-fields.js';
+import { bankFields, chemistryOf, classOf, layoutText, readBank, refuseWith } from '../energy/bank-fields.js';
 import {
 	cautionBank,
 	cautionEqualUnits,
@@ -263,7 +263,7 @@ export const battery = declareTopic({
 		'battery for 120 Ah a day 3 days',
 		'what battery for 1.5 kWh a day, 2 days, agm',
 		'battery bank 4 x 100ah 12v lifepo4 in 24v',
-		'4x100ah lifepo4 battery with 3000w inverter, bms 100A ok?',
+		'2 x 100ah 12v lifepo4 battery, charger 80A ok?',
 		'welche batterie für 80 Ah am tag, 2 tage, 5 °C, agm',
 		'batería para nevera 60W 24h 40%, luces 20W 5h, 2 días',
 	],
@@ -397,10 +397,6 @@ function usualAgeing(sheet: Sheet): number {
 		'so that it still serves at 80 % of its capacity, the end of its life',
 	);
 	return ageingFactor;
-}
-
-function refuseWith(sheet: Sheet, refusal: Refusal) {
-	return sheet.refuse(refusal.code, refusal.text, refusal.instead, refusal.field);
 }
 
 /** "4 x 100 Ah" names units even where it looks like a daily figure; a bare time in the list is the autonomy. */

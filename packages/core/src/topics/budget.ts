@@ -1,4 +1,4 @@
-import { bankClassV } from '../energy/bank.js';
+import { classOf, mainsVoltageOf, refuseWith } from '../energy/bank-fields.js';
 import { type Budget, dailyBudget, type InverterUse } from '../energy/budget.js';
 import { inverterUse, inverterUseFields } from '../energy/inverter-use.js';
 import { assumeTypical, type Load, loadFields, resolveLoads } from '../energy/loads.js';
@@ -83,19 +83,13 @@ export const budget = declareTopic({
 });
 
 function calculateBudget(input: Input, sheet: Sheet) {
-	const voltages = voltagesOf(input, sheet);
-	const classV = bankClassV(voltages.bankV);
-	if (classV === null) {
-		return sheet.refuse(
-			'out-of-range',
-			sheet.say`I read ${sheet.show('voltage', voltages.bankV)} as the bank voltage; banks are not built so.`,
-			'Name a bank of 12, 24, 36 or 48 V.',
-			'bankV',
-		);
-	}
+	const classV = classOf(input, sheet);
+	if (typeof classV !== 'number') return refuseWith(sheet, classV);
+	const mainsV = mainsVoltageOf(input, sheet);
+	if (typeof mainsV !== 'number') return refuseWith(sheet, mainsV);
 	const { loads, problem } = resolveLoads(input.loads, {
 		bankV: classV,
-		mainsV: voltages.mainsV,
+		mainsV,
 		region: sheet.context.region,
 		over: 'day',
 	});
@@ -132,19 +126,6 @@ function calculateBudget(input: Input, sheet: Sheet) {
 	return sheet.answer(sheet.say`${energy} a day = ${charge} at ${classV} V`, {
 		because: becauseOf(sheet, loads, day),
 	});
-}
-
-/** Of the voltages named, one above 60 V is the mains. */
-function voltagesOf(input: Input, sheet: Sheet): { readonly bankV: number; readonly mainsV: number } {
-	const named = [input.bankV, input.mainsV].filter((value) => value !== undefined);
-	const bankV = named.find((value) => value <= 60);
-	if (bankV === undefined) {
-		sheet.assume('bankV', 'bank voltage', 12, 'the usual house voltage', { kind: 'voltage', confirm: true });
-	}
-	return {
-		bankV: bankV ?? 12,
-		mainsV: named.find((value) => value > 60) ?? sheet.rules.mainsVoltageV,
-	};
 }
 
 function onHours(input: Input, sheet: Sheet): number {

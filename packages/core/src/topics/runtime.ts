@@ -1,6 +1,13 @@
 import { largestHolding } from '../electrical/conductor.js';
 import { type Bank, capacityAh, coldShare, dischargeLimit, nominalVoltageV } from '../energy/bank.js';
-import { bankFields, chemistryOf, classOf, readBank } from '../energy/bank-fields.js';
+import {
+	bankFields,
+	chemistryOf,
+	classOf,
+	mainsVoltageOf,
+	readBank,
+	refuseWith,
+} from '../energy/bank-fields.js';
 import { averageBankW, peakBankW } from '../energy/budget.js';
 import { cautionBank, cautionMakerLimits } from '../energy/cautions.js';
 import { addLimitFinding, addTemperatureFindings } from '../energy/findings.js';
@@ -165,12 +172,12 @@ function hoursAt(store: Store, powerW: number): number {
 function calculateRuntime(input: Input, sheet: Sheet) {
 	const chemistry = chemistryOf(input, sheet);
 	const classV = classOf(input, sheet);
-	if (typeof classV !== 'number') {
-		return sheet.refuse(classV.code, classV.text, classV.instead, classV.field);
-	}
+	if (typeof classV !== 'number') return refuseWith(sheet, classV);
+	const mainsV = mainsVoltageOf(input, sheet);
+	if (typeof mainsV !== 'number') return refuseWith(sheet, mainsV);
 	const bank = readBank(input, chemistry, classV, sheet);
 	if (bank === null) throw new Error('the declaration asks for a capacity');
-	if ('code' in bank) return sheet.refuse(bank.code, bank.text, bank.instead, bank.field);
+	if ('code' in bank) return refuseWith(sheet, bank);
 	const toGiven = input.toSoc ?? usualFloor(bank, sheet);
 	const fromSoc = Math.max(input.fromSoc, toGiven);
 	const toSoc = Math.min(input.fromSoc, toGiven);
@@ -195,7 +202,7 @@ function calculateRuntime(input: Input, sheet: Sheet) {
 	const voltageV = nominalVoltageV(chemistry, classV);
 	const { loads, problem } = resolveLoads(input.loads ?? [], {
 		bankV: voltageV,
-		mainsV: sheet.rules.mainsVoltageV,
+		mainsV,
 		region: sheet.context.region,
 		over: 'while-on',
 	});

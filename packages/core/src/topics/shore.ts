@@ -2,7 +2,7 @@ import { cautionMains } from '../electrical/cautions.js';
 import { bankClassV, chargingVoltageV } from '../energy/bank.js';
 import { bankFields } from '../energy/bank-fields.js';
 import { cautionOneBond } from '../energy/cautions.js';
-import { type LoadItem, loadFields, partLoads, resolveLoads } from '../energy/loads.js';
+import { type Load, type LoadItem, loadFields, partLoads, resolveLoads } from '../energy/loads.js';
 import { cordFor, residualCurrentProtection } from '../energy/supply.js';
 import {
 	chargerInputA,
@@ -306,12 +306,7 @@ function calculateShore(input: Input, sheet: Sheet) {
 			sheet.source(typicalLoadSource);
 		}
 	}
-	const draws = loads.map((load) => ({
-		name: load.shown,
-		currentA: load.runningW / voltages.mainsV,
-		continuous: load.continuous,
-		shedOrder: load.typical?.shedOrder ?? 5,
-	}));
+	const draws = drawsOf(loads, voltages.mainsV);
 	for (const item of parted.others.filter(isBankLoad)) {
 		sheet.finding(
 			'note',
@@ -341,6 +336,41 @@ function unsafe(input: Input, sheet: Sheet): string | null {
 function isCordTooSmall(input: Input): boolean {
 	const upstreamA = input.outletA ?? input.inletA;
 	return input.cordA !== undefined && upstreamA !== undefined && input.cordA < upstreamA;
+}
+
+/** A draw that knows when it should be switched off. */
+interface LoadDraw extends Draw {
+	readonly shedOrder: number;
+}
+
+/** Most draws after several of a kind are taken apart. */
+const mostApart = 16;
+
+/** Several of a kind are draws of their own, so that one of them may run where all may not. */
+function drawsOf(loads: readonly Load[], mainsV: number): LoadDraw[] {
+	const apart = loads.reduce((sum, load) => sum + load.count, 0) <= mostApart;
+	return loads.flatMap((load) => {
+		const pieces = apart ? load.count : 1;
+		const draw: LoadDraw = {
+			name: apart ? load.name : load.shown,
+			currentA: load.runningW / mainsV / pieces,
+			continuous: load.continuous,
+			shedOrder: load.typical?.shedOrder ?? 5,
+		};
+		return Array.from({ length: pieces }, () => draw);
+	});
+}
+
+/** "2 × air conditioner + kettle". */
+function namesOf(draws: readonly Draw[]): string {
+	const counts = new Map<string, number>();
+	for (const draw of draws) counts.set(draw.name, (counts.get(draw.name) ?? 0) + 1);
+	return [...counts].map(([name, count]) => (count > 1 ? `${count} × ${name}` : name)).join(' + ');
+}
+
+/** Sets told apart by what is in them: which of two of a kind runs is all one. */
+function distinct<T extends { readonly names: string }>(sets: readonly T[]): T[] {
+	return sets.filter((set, index) => sets.findIndex((other) => other.names === set.names) === index);
 }
 
 /** Of the voltages named, those up to 60 V are the bank's. */
@@ -608,12 +638,7 @@ interface SetLine {
 	readonly limitA: number | null;
 }
 
-function answer(
-	sheet: Sheet,
-	all: Case,
-	draws: readonly (Draw & { readonly shedOrder: number })[],
-	unsafeBy: string | null,
-) {
+function answer(sheet: Sheet, all: Case, draws: readonly LoadDraw[], unsafeBy: string | null) {
 	// Where the supply itself is unsafe, that is the decision, and what would run is only the reason's second half.
 	const decide = (headline: string, because: string) =>
 		unsafeBy === null
@@ -651,7 +676,7 @@ function answer(
 	}
 	writeOver(sheet, all, everything, draws, totalA);
 	const options = optionsOf(sheet, lines, charger, aloneA);
-	const tooLarge = draws.filter((draw) => !mayRunTogether([draw], supply));
+	const tooLarge = tooLargeOf(draws, supply);
 	const because = [
 		sheet.say`${limit} leaves ${usable} for hours on end.`,
 		...tooLarge.map(
@@ -669,15 +694,19 @@ function answer(
 function setLines(all: Case): SetLine[] {
 	const { draws, supply, charger } = all;
 	const { maximal } = setsOf(draws, supply);
-	return maximal.map((indices) => {
+	const lines = maximal.map((indices) => {
 		const members = indices.map((index) => draws[index] as Draw);
 		return {
 			members,
-			names: members.map((draw) => draw.name).join(' + '),
+			names: namesOf(members),
 			limitA: charger === null ? null : Math.min(charger.fullA, chargerLimitA(members, supply, charger)),
 		};
 	});
+	return distinct(lines);
 }
+
+/** Most sets of a kind that are shown. */
+const mostShown = 12;
 
 function writeSets(sheet: Sheet, all: Case, lines: readonly SetLine[], aloneA: number | null): void {
 	const { supply, charger } = all;
@@ -694,7 +723,17 @@ function writeSets(sheet: Sheet, all: Case, lines: readonly SetLine[], aloneA: n
 			{ kind: 'current' },
 		);
 	}
-	for (const [index, line] of lines.entries()) {
+	// The fullest sets say most; with a long list of loads there can be thousands.
+	const fullest = lines.toSorted((a, b) => sumA(b.members) - sumA(a.members));
+	if (fullest.length > mostShown) {
+		sheet.finding(
+			'note',
+			'more-sets',
+			sheet.say`Only the ${mostShown} fullest of ${fullest.length} sets are shown; ask again with the loads that matter.`,
+			physics('every set of the loads is tried'),
+		);
+	}
+	for (const [index, line] of fullest.slice(0, mostShown).entries()) {
 		const used = sheet.show('current', sumA(line.members), { round: 'up' });
 		sheet.result(`set${index + 1}`, 'may run together', line.names);
 		if (line.limitA !== null) {
@@ -727,24 +766,26 @@ function sumA(draws: readonly Draw[]): number {
 	return draws.reduce((sum, draw) => sum + draw.currentA, 0);
 }
 
-/** Most sets that are too much which are shown; the rest follow from the sets that may run. */
-const mostShownOver = 12;
-
 function writeOver(
 	sheet: Sheet,
 	all: Case,
 	everything: readonly Draw[],
-	draws: readonly (Draw & { readonly shedOrder: number })[],
+	draws: readonly LoadDraw[],
 	totalA: number,
 ): void {
 	const { supply } = all;
 	const usable = sheet.show('current', usableA(supply), { round: 'down' });
 	const { minimalOver } = setsOf(everything, supply);
-	for (const indices of minimalOver.slice(0, mostShownOver)) {
-		const members = indices.map((index) => everything[index] as Draw);
+	const over = distinct(
+		minimalOver.map((indices) => {
+			const members = indices.map((index) => everything[index] as Draw);
+			return { members, names: namesOf(members) };
+		}),
+	);
+	for (const { members, names } of over.slice(0, mostShown)) {
 		const total = sheet.show('current', sumA(members), { round: 'up' });
 		sheet.neighbour(
-			members.map((draw) => draw.name).join(' + '),
+			names,
 			false,
 			sheet.say`${total}, too much for ${sheet.show('current', supply.limitA)} (${usable} for hours)`,
 		);
@@ -755,7 +796,7 @@ function writeOver(
 		sheet.say`All of it at once is ${sheet.show('current', totalA, { round: 'up' })} on a supply of ${sheet.show('current', supply.limitA)}: the breaker trips, or a poor outlet or cord overheats.`,
 		continuousRule(sheet),
 	);
-	for (const draw of draws.filter((one) => !mayRunTogether([one], supply))) {
+	for (const draw of tooLargeOf(draws, supply)) {
 		const most = usableForOne(draw, supply);
 		const mostPower = sheet.show('power', most * all.mainsV, { round: 'down' });
 		sheet.finding(
@@ -770,9 +811,15 @@ function writeOver(
 	}
 	const order = [
 		...(all.charger === null ? [] : ['charger']),
-		...draws.toSorted((a, b) => a.shedOrder - b.shedOrder).map((draw) => draw.name),
+		...new Set(draws.toSorted((a, b) => a.shedOrder - b.shedOrder).map((draw) => draw.name)),
 	];
 	sheet.result('shedFirst', 'switch off in this order', order.join(', '));
+}
+
+/** What is too much even alone, each kind once. */
+function tooLargeOf(draws: readonly LoadDraw[], supply: Supply): LoadDraw[] {
+	const tooLarge = draws.filter((draw) => !mayRunTogether([draw], supply));
+	return tooLarge.filter((draw, index) => tooLarge.findIndex((other) => other.name === draw.name) === index);
 }
 
 function usableForOne(draw: Draw, supply: Supply): number {
