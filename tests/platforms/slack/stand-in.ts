@@ -440,7 +440,7 @@ export class SlackStandIn {
 		return this.event(this.place({ user, channel }), inner, options);
 	}
 
-	/** Any event, as for kinds that have no helper. */
+	/** Any event, as for kinds that have no method of their own. */
 	rawEvent(inner: JsonObject, from: From = {}, options: DeliveryOptions = {}): Promise<DeliveryResult> {
 		return this.event(this.place(from), inner, options);
 	}
