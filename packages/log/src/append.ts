@@ -2,6 +2,7 @@ import type { Transaction } from 'kysely';
 import {
 	type Chained,
 	commitmentTo,
+	type ErasablePart,
 	entryHash,
 	FIRST_PREVIOUS_HASH,
 	newSalt,
@@ -16,20 +17,22 @@ import type { Tables } from './tables.js';
 
 /**
  * Writes an entry behind the last one of its shop, inside a transaction.
- * @param attempted hashes written by earlier tries of this same append whose commit was not answered; the hash
- * of this try is added
+ * @param attempted numbers and hashes of earlier tries of this same append whose commit was not answered; those of
+ * this try are added
  */
 export async function appendIn(
 	database: Database,
 	transaction: Transaction<Tables>,
 	checked: CheckedEntry,
-	{ words, attempted }: { words: readonly string[]; attempted: Set<string> },
+	{ words, attempted }: { words: readonly string[]; attempted: Map<number, string> },
 ): Promise<{ entry: Entry; repeated: boolean }> {
 	const { shop, delivery, personId, personName, text, bodyText, ...others } = checked;
 	const head = await database.lockHead(transaction, shop);
 	if (attempted.size > 0) {
 		const written = await entryWhere(transaction, shop, (query) =>
-			query.where('entries.hash', 'in', [...attempted]),
+			query
+				.where('entries.number', 'in', [...attempted.keys()])
+				.where('entries.hash', 'in', [...attempted.values()]),
 		);
 		if (written !== null) return { entry: written, repeated: false };
 	}
@@ -62,13 +65,33 @@ export async function appendIn(
 		previousHash: head?.hash ?? FIRST_PREVIOUS_HASH,
 	};
 	const hash = entryHash(chained);
+	await insertEntry(database, transaction, {
+		chained,
+		hash,
+		part: { personId, personName, text, salt },
+		words,
+	});
+	attempted.set(number, hash);
+	const { bodyText: _, commitment: __, ...fields } = chained;
+	const body = JSON.parse(bodyText) as Json;
+	return { entry: { ...fields, personId, personName, text, body, hash, erased: false }, repeated: false };
+}
+
+/** Writes the rows of an entry and makes it the head of its shop. */
+export async function insertEntry(
+	database: Database,
+	transaction: Transaction<Tables>,
+	entry: { chained: Chained; hash: string; part: ErasablePart | null; words: readonly string[] },
+): Promise<void> {
+	const { chained, hash, part, words } = entry;
+	const { shop, number } = chained;
 	const { id } = await transaction
 		.insertInto('entries')
 		.values({
 			shop,
 			number,
 			kind: chained.kind,
-			delivery,
+			delivery: chained.delivery,
 			platform: chained.platform,
 			channel: chained.channel,
 			thread: chained.thread,
@@ -80,30 +103,33 @@ export async function appendIn(
 			state: chained.state,
 			person_tag: chained.personTag,
 			commitment: chained.commitment,
-			body: bodyText,
+			body: chained.bodyText,
 			previous_hash: chained.previousHash,
 			hash,
 		})
 		.returning('id')
 		.executeTakeFirstOrThrow();
-	await transaction
-		.insertInto('erasable')
-		.values({ shop, number, person_id: personId, person_name: personName, text, salt })
-		.execute();
+	if (part !== null) {
+		const { personId, personName, text, salt } = part;
+		await transaction
+			.insertInto('erasable')
+			.values({ shop, number, person_id: personId, person_name: personName, text, salt })
+			.execute();
+	}
 	await transaction
 		.insertInto('heads')
 		.values({ shop, number, hash })
 		.onConflict((conflict) => conflict.column('shop').doUpdateSet({ number, hash }))
 		.execute();
 	await database.indexWords(transaction, id, words);
-	attempted.add(hash);
-	const { bodyText: _, commitment: __, ...fields } = chained;
-	const body = JSON.parse(bodyText) as Json;
-	return { entry: { ...fields, personId, personName, text, body, hash, erased: false }, repeated: false };
 }
 
 /** Nothing is written after a tail that does not end where the head record says. */
-async function assertTail(transaction: Transaction<Tables>, shop: string, head: Head | null): Promise<void> {
+export async function assertTail(
+	transaction: Transaction<Tables>,
+	shop: string,
+	head: Head | null,
+): Promise<void> {
 	const tail = await transaction
 		.selectFrom('entries')
 		.select(['number', 'hash'])

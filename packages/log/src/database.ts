@@ -23,6 +23,8 @@ export interface Database {
 	scrub(): Promise<void>;
 	/** Looks for damage below the level of entries; null when there is none to be seen. */
 	damage(): Promise<string | null>;
+	/** Copies everything into a new file. */
+	backup(path: string): Promise<void>;
 	/** Makes anything thrown by the driver ours. */
 	toLogError(error: unknown): LogError;
 	close(): Promise<void>;

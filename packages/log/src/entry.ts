@@ -31,6 +31,7 @@ export const LIMITS = {
 	personNameBytes: 1024,
 	settingKeyBytes: 256,
 	settingValueBytes: 256 * 1024,
+	pathBytes: 4096,
 	/** Entries of a page of `find`. */
 	pageEntries: 500,
 	/** Words of one search, kinds and states of one filter. */
@@ -133,7 +134,8 @@ const LARGEST_NUMBER = 2_147_483_647;
 
 export const entryNumber = z.int().min(1).max(LARGEST_NUMBER);
 
-const fields = z.strictObject({
+/** Every field of an entry but its body, which is checked as it is encoded. */
+export const entryFields = {
 	shop: identifier,
 	kind: z.enum(ENTRY_KINDS),
 	delivery: identifier.nullable(),
@@ -149,7 +151,8 @@ const fields = z.strictObject({
 	follows: entryNumber.nullable(),
 	replaces: entryNumber.nullable(),
 	state: identifier.nullable(),
-});
+};
+const fields = z.strictObject(entryFields);
 
 /** Reads a value by its schema, or says in one sentence which field is wrong. */
 export function parseOrRefuse<T>(schema: z.ZodType<T>, value: unknown, name: string): T {

@@ -4,5 +4,8 @@ export { LOG_ERROR_CODES, LogError, type LogErrorCode } from './errors.js';
 export type { FindOptions, LogFilter } from './find.js';
 export type { Json } from './json.js';
 export type { Log, LogOptions } from './log.js';
+export { isConsistent, isIncluded, leafHash } from './merkle.js';
 export { openLog } from './open.js';
+export { copyLog, type ImportResult } from './portable.js';
+export type { ConsistencyProof, InclusionProof, TreeHead } from './proofs.js';
 export type { ChainFault, ChainProblem, ShopReport, VerifyReport } from './verify.js';

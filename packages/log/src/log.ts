@@ -2,6 +2,8 @@ import type { Head } from './database.js';
 import type { Entry, EntryKind, NewEntry } from './entry.js';
 import type { FindOptions, LogFilter } from './find.js';
 import type { Json } from './json.js';
+import type { ImportResult } from './portable.js';
+import type { ConsistencyProof, InclusionProof, TreeHead } from './proofs.js';
 import type { VerifyReport } from './verify.js';
 
 export interface LogOptions {
@@ -61,6 +63,30 @@ export interface Log {
 	/** Keeps a small text outside the chain, e.g. how the bot is installed; null removes it. */
 	setSetting(shop: string, key: string, value: string | null): Promise<void>;
 	getSetting(shop: string, key: string): Promise<string | null>;
+	/** All settings of all shops, by shop and key. They may hold secrets. */
+	settings(): Promise<{ shop: string; key: string; value: string }[]>;
+	/** The Merkle tree over the first `size` entries of a shop (all unless said). Kept elsewhere, it pins them. */
+	tree(shop: string, size?: number): Promise<TreeHead>;
+	/** Proof that an entry is in the tree of the first `size` entries (all unless said). */
+	inclusion(shop: string, number: number, size?: number): Promise<InclusionProof>;
+	/** Proof that the tree of the first `from` entries is the beginning of the tree of the first `to` (all unless said). */
+	consistency(shop: string, from: number, to?: number): Promise<ConsistencyProof>;
+	/**
+	 * The entries of a shop as lines of JSON, up to its head at the time.
+	 * @param options.persons whether names, ids and texts as typed go along; the chain can be checked without them
+	 */
+	export(shop: string, options: { persons: boolean }): AsyncIterable<string>;
+	/**
+	 * Writes the entries of an export, numbers and hashes as they were. Entries that are there already must be the
+	 * same; an import that was interrupted is run again.
+	 */
+	import(lines: Iterable<string> | AsyncIterable<string>): Promise<ImportResult>;
+	/**
+	 * Copies the whole log into a new file while it is in use, checked before it gets its name. SQLite only:
+	 * PostgreSQL has its own tools. A copy still has the names of people who are forgotten later.
+	 * @throws LogError 'unavailable' when the file exists, or on PostgreSQL
+	 */
+	backup(path: string): Promise<void>;
 	/** Lets the waiting writes finish, then closes. */
 	close(): Promise<void>;
 }

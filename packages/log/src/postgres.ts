@@ -122,6 +122,13 @@ class PostgresDatabase implements Database {
 		return null;
 	}
 
+	async backup(): Promise<void> {
+		throw new LogError(
+			'unavailable',
+			'a log on PostgreSQL is backed up with the tools of PostgreSQL, e.g. pg_dump',
+		);
+	}
+
 	async close(): Promise<void> {
 		await this.db.destroy();
 		if (!this.#pool.ended) await this.#pool.end();

@@ -26,6 +26,16 @@ import {
 } from './find.js';
 import type { Json } from './json.js';
 import type { Log } from './log.js';
+import type { Leaves } from './merkle.js';
+import { exportLines, type ImportResult, importLines } from './portable.js';
+import {
+	type ConsistencyProof,
+	type InclusionProof,
+	leavesOf,
+	pathOf,
+	type TreeHead,
+	treeHead,
+} from './proofs.js';
 import { WriteQueue } from './queue.js';
 import { retrying } from './retry.js';
 import { type EntryRow, entryWhere, headOf, toEntry } from './rows.js';
@@ -63,7 +73,7 @@ export class SqlLog implements Log {
 		const words = this.#wordsOf(checked, checked.text);
 		// A connection that breaks during commit leaves it open whether the entry is there. The next try sees by
 		// the hash, which its salts make unlike any other.
-		const attempted = new Set<string>();
+		const attempted = new Map<number, string>();
 		return await this.#write(checked.shop, (transaction) =>
 			appendIn(this.#database, transaction, checked, { words, attempted }),
 		);
@@ -256,6 +266,81 @@ export class SqlLog implements Log {
 				.executeTakeFirst(),
 		);
 		return row?.value ?? null;
+	}
+
+	async settings(): Promise<{ shop: string; key: string; value: string }[]> {
+		const rows = await this.#read(() => this.#db.selectFrom('settings').selectAll().execute());
+		return rows.sort((a, b) => (a.shop === b.shop ? (a.key < b.key ? -1 : 1) : a.shop < b.shop ? -1 : 1));
+	}
+
+	async tree(shop: string, size?: number): Promise<TreeHead> {
+		const { leaves, end } = await this.#leaves(shop, size);
+		return treeHead(leaves, end);
+	}
+
+	async inclusion(shop: string, number: number, size?: number): Promise<InclusionProof> {
+		parseOrRefuse(entryNumber, number, 'number');
+		const { leaves, end } = await this.#leaves(shop, size);
+		const entry = await this.entry(shop, number);
+		if (number > end || entry === null) {
+			throw new LogError('bad-entry', `number is ${number}, but the tree of shop ${shop} has ${end} entries`);
+		}
+		const path = pathOf(leaves.inclusionProof(number - 1, end));
+		return { kind: 'inclusion', shop, number, hash: entry.hash, tree: treeHead(leaves, end), path };
+	}
+
+	async consistency(shop: string, from: number, to?: number): Promise<ConsistencyProof> {
+		parseOrRefuse(entryNumber, from, 'from');
+		const { leaves, end } = await this.#leaves(shop, to);
+		if (from > end) {
+			throw new LogError(
+				'bad-entry',
+				`from is ${from}, but the later tree of shop ${shop} has ${end} entries`,
+			);
+		}
+		const path = pathOf(leaves.consistencyProof(from, end));
+		return { kind: 'consistency', shop, from: treeHead(leaves, from), to: treeHead(leaves, end), path };
+	}
+
+	async #leaves(shop: string, size: number | undefined): Promise<{ leaves: Leaves; end: number }> {
+		const written = (await this.head(shop))?.number ?? 0;
+		const end = size === undefined ? written : parseOrRefuse(entryNumber, size, 'size');
+		const leaves = await this.#read(() => leavesOf(this.#db, shop, end));
+		if (leaves.size < end) {
+			const code = end <= written ? 'corrupt' : 'bad-entry';
+			throw new LogError(
+				code,
+				`shop ${shop} has ${leaves.size} entries, not the ${end} that a tree was asked of`,
+			);
+		}
+		return { leaves, end };
+	}
+
+	async *export(shop: string, { persons }: { persons: boolean }): AsyncGenerator<string> {
+		const head = await this.head(shop);
+		if (head === null) throw new LogError('bad-entry', `shop ${shop} has no entries to export`);
+		try {
+			yield* exportLines(this.#db, { shop, head, persons });
+		} catch (error) {
+			throw this.#database.toLogError(error);
+		}
+	}
+
+	async import(lines: Iterable<string> | AsyncIterable<string>): Promise<ImportResult> {
+		this.#assertOpen();
+		return await importLines(
+			{
+				database: this.#database,
+				write: (shop, task) => this.#write(shop, task),
+				wordsOf: (entry, text) => this.#wordsOf(entry, text),
+			},
+			lines,
+		);
+	}
+
+	async backup(path: string): Promise<void> {
+		parseOrRefuse(storable(LIMITS.pathBytes, false), path, 'path');
+		await this.#read(() => this.#database.backup(path));
 	}
 
 	async close(): Promise<void> {

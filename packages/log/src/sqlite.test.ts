@@ -136,6 +136,40 @@ test('what was forgotten is in no byte of any file, neither name nor id nor text
 	for (const trace of traces) expect(storedBytes().includes(trace), trace).toBe(false);
 });
 
+describe('backup', () => {
+	test('of a log in use is a whole log of its own, for the owner alone', async () => {
+		const log = await openLog(`sqlite:${file}`);
+		for (let count = 0; count < 300; count += 1) await log.append(entryOf({ body: 'x'.repeat(3000) }));
+		const copy = join(folder, 'backups', 'copy.db');
+		const backup = log.backup(copy);
+		const meanwhile = Promise.all(Array.from({ length: 50 }, () => log.append(entryOf())));
+		await backup;
+		await meanwhile;
+		expect(statSync(copy).mode & 0o777).toBe(0o600);
+		expect(readdirSync(join(folder, 'backups'))).toEqual(['copy.db']);
+		const opened = await openLog(`sqlite:${copy}`);
+		const count = (await opened.head('local'))?.number ?? 0;
+		expect(count).toBeGreaterThanOrEqual(300);
+		expect(await opened.verify()).toMatchObject({ ok: true, shops: [{ entries: count }] });
+		expect(await opened.entry('local', 300)).toEqual(await log.entry('local', 300));
+		expect((await opened.append(entryOf())).entry.number).toBe(count + 1);
+		expect(await log.verify()).toMatchObject({ ok: true, shops: [{ entries: 350 }] });
+		await opened.close();
+		await log.close();
+	});
+
+	test('never overwrites a file, and leaves none behind when it fails', async () => {
+		const log = await openLog(`sqlite:${file}`);
+		const copy = join(folder, 'copy.db');
+		writeFileSync(copy, 'precious');
+		await expect(log.backup(copy)).rejects.toMatchObject({ code: 'unavailable' });
+		expect(readFileSync(copy, 'utf8')).toBe('precious');
+		await expect(log.backup(join(copy, 'below.db'))).rejects.toMatchObject({ code: 'unavailable' });
+		expect(readdirSync(folder).filter((name) => name.includes('unfinished'))).toEqual([]);
+		await log.close();
+	});
+});
+
 describe('a damaged file', () => {
 	let original: Entry[];
 	let bytes: Buffer;
@@ -236,7 +270,7 @@ test('a write-ahead file cut at any byte of its last entry leaves the log as it 
 	for (
 		let length = before;
 		length <= wal.length;
-		length += Math.max(1, Math.floor((wal.length - before) / 150))
+		length += Math.max(1, Math.floor((wal.length - before) / 50))
 	) {
 		for (const ending of ['-wal', '-shm']) if (existsSync(copy + ending)) rmSync(copy + ending);
 		copyFileSync(file, copy);

@@ -1,4 +1,14 @@
-import { accessSync, closeSync, constants, existsSync, fsyncSync, mkdirSync, openSync } from 'node:fs';
+import {
+	accessSync,
+	closeSync,
+	constants,
+	existsSync,
+	fsyncSync,
+	mkdirSync,
+	openSync,
+	renameSync,
+	rmSync,
+} from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
@@ -125,10 +135,25 @@ function createFile(file: string): void {
 		if (driverCode(error) === 'EEXIST') return;
 		throw error;
 	}
-	// Without this a power cut could take the new file's name away with all that was synced into it.
-	const folderHandle = openSync(folder, 'r');
-	fsyncSync(folderHandle);
-	closeSync(folderHandle);
+	syncFolderOf(file);
+}
+
+/** Without this a power cut could take a new file's name away with all that was synced into it. */
+function syncFolderOf(file: string): void {
+	const handle = openSync(dirname(file), 'r');
+	fsyncSync(handle);
+	closeSync(handle);
+}
+
+/** A copy is only a backup when it can be read. */
+function assertSound(file: string): void {
+	const copy = new BetterSqlite3(file);
+	try {
+		const found: unknown = copy.pragma('integrity_check(1)', { simple: true });
+		if (found !== 'ok') throw new LogError('corrupt', `the copy of the log is damaged: ${found}`);
+	} finally {
+		copy.close();
+	}
 }
 
 async function makeDurable(
@@ -222,6 +247,25 @@ class SqliteDatabase implements Database {
 		const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(1)`.execute(this.db);
 		const first = rows[0]?.integrity_check;
 		return first === undefined || first === 'ok' ? null : first;
+	}
+
+	async backup(path: string): Promise<void> {
+		const file = resolve(path);
+		if (existsSync(file))
+			throw new LogError('unavailable', `${file} exists; a backup never overwrites a file`);
+		const unfinished = `${file}.unfinished`;
+		try {
+			rmSync(unfinished, { force: true });
+			createFile(unfinished);
+			// Page by page between other work; pages written meanwhile are copied again.
+			await this.#database.backup(unfinished);
+			assertSound(unfinished);
+			renameSync(unfinished, file);
+			syncFolderOf(file);
+		} catch (error) {
+			for (const ending of ['', '-wal', '-shm']) rmSync(unfinished + ending, { force: true });
+			throw error;
+		}
 	}
 
 	async close(): Promise<void> {
