@@ -29,9 +29,10 @@ export function deliveredM3H(
 }
 
 /**
- * Sound power that air makes by rushing through a straight opening [dB(A)]: 7 + 50 log10(v) + 10 log10(A)
- * (VDI 2081, from memory). At 1 m in a small room the ear hears about as much.
+ * Sound power that air makes by rushing through a grille [dB(A)]: 10 + 60 log10(v) + 30 log10(zeta) + 10 log10(A)
+ * (VDI 2081, from memory), zeta = 1/Cd² being its loss coefficient. At 1 m in a small room the ear hears about as much.
  */
 export function flowNoiseDb(velocityMS: number, areaM2: number): number {
-	return 7 + 50 * Math.log10(velocityMS) + 10 * Math.log10(areaM2);
+	const lossCoefficient = 1 / openingCoefficient ** 2;
+	return 10 + 60 * Math.log10(velocityMS) + 30 * Math.log10(lossCoefficient) + 10 * Math.log10(areaM2);
 }

@@ -5,8 +5,6 @@ export interface PipeSize {
 	/** "1/2 in PEX", "16 mm PEX" */
 	readonly name: string;
 	readonly system: 'us' | 'metric';
-	/** the size it is named by [mm]: about the bore of inch tubing, the outside of metric tubing */
-	readonly nominalMm: number;
 	readonly outsideMm: number;
 	readonly averageBoreMm: number;
 	readonly smallestBoreMm: number;
@@ -35,19 +33,12 @@ const metric: readonly (readonly [number, number])[] = [
 
 const mmPerInch = 25.4;
 
-/** "3/8" is 0.375. */
-function inches(nominal: string): number {
-	const [over = Number.NaN, under = 1] = nominal.split('/').map(Number);
-	return over / under;
-}
-
 /** Cross-linked polyethylene tubing, thinnest first. */
 export const pexSizes: readonly PipeSize[] = [
 	...inch.map(
 		([nominal, outside, average, smallest]): PipeSize => ({
 			name: `${nominal} in PEX`,
 			system: 'us',
-			nominalMm: inches(nominal) * mmPerInch,
 			outsideMm: outside * mmPerInch,
 			averageBoreMm: average * mmPerInch,
 			smallestBoreMm: smallest * mmPerInch,
@@ -58,7 +49,6 @@ export const pexSizes: readonly PipeSize[] = [
 		([outsideMm, wallMm]): PipeSize => ({
 			name: `${outsideMm} mm PEX`,
 			system: 'metric',
-			nominalMm: outsideMm,
 			outsideMm,
 			averageBoreMm: outsideMm - 2 * wallMm,
 			// The wall may be up to 0.3 mm thicker than nominal.
@@ -68,9 +58,32 @@ export const pexSizes: readonly PipeSize[] = [
 	),
 ];
 
-/** The tubing sold by a nominal size, to a tenth of a millimetre; null where there is none. */
-export function pexSizeNamed(nominalMm: number): PipeSize | null {
-	return pexSizes.find((size) => Math.abs(size.nominalMm - nominalMm) < 0.1) ?? null;
+const fraction = `(?:3/8|1/2|5/8|3/4|[½¾⅜⅝]|half|three[ -]quarters?)`;
+const tubing = `(?:pex|pipe|tubing|tube|line|rohr|leitung|schlauch|tuber[íi]a|tubo)`;
+
+/** How a size of tubing is written: "1/2 pex", "3/4 in", "half inch pex", "pex 16 mm", "20mm pipe". */
+export const pipeSizePattern = [
+	String.raw`(?<![\d/.,])${fraction}[ -]*(?:in(?:ch)?\b|")?[ -]*(?:of )?${tubing}\b`,
+	String.raw`(?<![\d/.,])${fraction}[ -]*(?:in(?:ch)?\b|")`,
+	String.raw`(?<![\d/.,])1[ -]*(?:in(?:ch)?|")?[ -]*pex\b`,
+	String.raw`(?<![\d/.,])(?:12|16|20|25)[ -]*mm[ -]*${tubing}\b`,
+	String.raw`\b${tubing}[ :]*(?:(?:de|of) )?(?:${fraction}|(?:12|16|20|25) *mm\b)`,
+].join('|');
+
+const writtenOut: readonly (readonly [RegExp, string])[] = [
+	[/half|½/i, '1/2'],
+	[/three[ -]quarters?|¾/i, '3/4'],
+	[/⅜/, '3/8'],
+	[/⅝/, '5/8'],
+];
+
+/** The tubing meant by a written size, or null where no such size is in the table. */
+export function pexSizeWritten(text: string): PipeSize | null {
+	const plain = writtenOut.reduce((written, [from, to]) => written.replace(from, to), text);
+	const number = /\d+(?:\/\d+)?/.exec(plain)?.[0];
+	if (number === undefined) return null;
+	const name = number.includes('/') || Number(number) < 3 ? `${number} in PEX` : `${number} mm PEX`;
+	return pexSizes.find((size) => size.name === name) ?? null;
 }
 
 /** Roughness of drawn plastic tubing [mm]. */

@@ -1,4 +1,4 @@
-import { writeNumber } from '../quantity/write.js';
+import { type WriteOptions, writeNumber } from '../quantity/write.js';
 import { atmosphereSource, standardPressureKpa } from '../structure/atmosphere.js';
 import { declareTopic } from '../topic/declare.js';
 import { type InputOf, quantity } from '../topic/field.js';
@@ -114,7 +114,7 @@ const fields = {
 		min: 0.2,
 		max: 100,
 		aliases: ['pump', 'pump flow', 'bomba', 'pumpe'],
-		fallback: { value: 11.4, why: '3 gpm, the usual 12 V pump (practice)', confirm: true },
+		fallback: { value: 11.356, why: '3 gpm, the usual 12 V pump (practice)', confirm: true },
 	}),
 	drawLMin: quantity({
 		label: 'flow drawn',
@@ -136,10 +136,15 @@ const fields = {
 type Input = InputOf<typeof fields>;
 
 /** Careful shops set the gas 2 psi below the cut-in [kPa]. */
-const belowCutInKPa = 13.8;
+const belowCutInKPa = 13.79;
 /** More starts than this are felt as a stutter and wear pump and switch [1/h]: six a minute. */
 const mostStarts = 360;
 const startsSource = practice('no more than six starts a minute for a small diaphragm pump');
+/** An accumulator is small: quarts in US shops. */
+function small(sheet: Sheet, round: 'up' | 'down' | 'nearest'): WriteOptions {
+	return { unit: sheet.context.units === 'us' ? 'qt' : 'L', decimals: 2, round };
+}
+
 const boyle = physics("Boyle's law, absolute pressures");
 
 export const accumulator = declareTopic({
@@ -209,8 +214,8 @@ function calculateAccumulator(input: Input, sheet: Sheet) {
 	const bestL = drawdownL(volumeL, { ...gauge, prechargeKPa: bestKPa }, atmosphereKPa);
 
 	writeWorking(sheet, input, volumeL, drawdown, atmosphereKPa, most);
-	const down = { kind: 'volume', write: { round: 'down', decimals: 2 } } as const;
-	const up = { kind: 'volume', write: { round: 'up', decimals: 2 } } as const;
+	const down = { kind: 'volume', write: small(sheet, 'down') } as const;
+	const up = { kind: 'volume', write: small(sheet, 'up') } as const;
 	sheet.result('drawdown', 'water without the pump', drawdown, down);
 	sheet.result('volume', 'accumulator', volumeL, up);
 	sheet.result(
@@ -242,8 +247,8 @@ function calculateAccumulator(input: Input, sheet: Sheet) {
 		});
 	}
 	for (const factor of [0.5, 2]) {
-		const other = sheet.show('volume', volumeL * factor, { decimals: 2 });
-		const gives = sheet.show('volume', drawdown * factor, { decimals: 2, round: 'down' });
+		const other = sheet.show('volume', volumeL * factor, small(sheet, 'nearest'));
+		const gives = sheet.show('volume', drawdown * factor, small(sheet, 'down'));
 		const starts = writeNumber(most / factor, 0, 'up');
 		sheet.neighbour(other, most / factor <= mostStarts, sheet.say`${gives}, up to ${starts} starts an hour`);
 	}
@@ -253,8 +258,8 @@ function calculateAccumulator(input: Input, sheet: Sheet) {
 		cautionPressure,
 		'Check the pre-charge with the water side open and the pump off; a gauge on a full accumulator reads the water.',
 	);
-	const gives = sheet.show('volume', drawdown, { decimals: 2, round: 'down' });
-	const size = sheet.show('volume', volumeL, { decimals: 2, round: 'up' });
+	const gives = sheet.show('volume', drawdown, small(sheet, 'down'));
+	const size = sheet.show('volume', volumeL, small(sheet, 'up'));
 	const starts = writeNumber(most, 0, 'up');
 	return sheet.answer(
 		input.volumeL === undefined
@@ -313,7 +318,7 @@ function writeTipping(
 	if (lowKPa <= 0) return;
 	const left = drawdownL(volumeL, { ...gauge, prechargeKPa: lowKPa }, atmosphereKPa);
 	const shown = sheet.show('pressure', lowKPa);
-	const gives = sheet.show('volume', left, { decimals: 2, round: 'down' });
+	const gives = sheet.show('volume', left, small(sheet, 'down'));
 	sheet.tipping(
 		'prechargeKPa',
 		'pre-charge',
@@ -349,7 +354,7 @@ function writeFindings(
 	}
 	const starts = cycle?.startsPerH ?? most;
 	if (starts > mostStarts) {
-		const needed = sheet.show('volume', calmL, { decimals: 2, round: 'up' });
+		const needed = sheet.show('volume', calmL, small(sheet, 'up'));
 		const shown = writeNumber(starts, 0, 'up');
 		const limit = String(mostStarts);
 		sheet.finding(

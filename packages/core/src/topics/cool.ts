@@ -1,5 +1,5 @@
 import { airDensityKgM3, airHeatWK } from '../climate/air.js';
-import { bankFields, usableWh } from '../climate/bank.js';
+import { type Bank, bankFields, bankOf, energyText, energyWrite } from '../climate/bank.js';
 import { cautionHeatStroke, cautionRefrigerant, cautionRoofUnit } from '../climate/cautions.js';
 import { type HourGain, hourGain, hoursOnBank, moistureOf, type Room } from '../climate/gains.js';
 import { airVolumeM3, type Box, type Fitout, type Part, shellParts } from '../climate/shell.js';
@@ -19,7 +19,7 @@ import {
 	surfaceResistances,
 } from '../tables/surfaces.js';
 import { declareTopic } from '../topic/declare.js';
-import { choice, count, type InputOf, month, number, place, quantity } from '../topic/field.js';
+import { choice, count, flag, type InputOf, month, number, place, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { fromMemory, physics, practice } from '../topic/source.js';
 import { monthNames } from '../topic/value.js';
@@ -50,7 +50,18 @@ const fields = {
 		kind: 'temperature',
 		min: 15,
 		max: 40,
-		aliases: ['inside', 'indoors', 'keep', 'keep it', 'cool to', 'down to', 'room', 'dentro', 'innen'],
+		aliases: [
+			'inside',
+			'indoors',
+			'keep',
+			'keep it',
+			'cool to',
+			'down to',
+			'room',
+			'dentro',
+			'innen',
+			'cool it to',
+		],
 		fallback: { value: 26, why: 'comfortable in the heat (practice)' },
 	}),
 	place: place({
@@ -110,7 +121,18 @@ const fields = {
 		label: 'people',
 		min: 0,
 		max: 20,
-		aliases: ['people', 'persons', 'person', 'adults', 'of us', 'pax', 'personas', 'personen', 'leute'],
+		aliases: [
+			'people',
+			'persons',
+			'person',
+			'adults',
+			'of us',
+			'pax',
+			'personas',
+			'personen',
+			'leute',
+			'ppl',
+		],
 		fallback: { value: 2, why: 'two people aboard' },
 	}),
 	appliancesW: quantity({
@@ -190,6 +212,18 @@ const fields = {
 		},
 		fallback: { value: 'dc', why: 'a unit that runs straight from the bank', confirm: true },
 	}),
+	overnight: flag({
+		label: 'through the night',
+		yes: [
+			'overnight',
+			'all night',
+			'through the night',
+			'at night',
+			'toda la noche',
+			'die ganze nacht',
+			'über nacht',
+		],
+	}),
 	solarW: quantity({
 		label: 'solar on the roof',
 		kind: 'power',
@@ -197,14 +231,6 @@ const fields = {
 		max: 10_000,
 		aliases: ['solar', 'panels', 'panel', 'pv', 'array', 'placas', 'paneles', 'solarmodule', 'module'],
 		fallback: { value: 0, why: 'no panels named' },
-	}),
-	bankV: quantity({
-		label: 'bank voltage',
-		kind: 'voltage',
-		min: 10,
-		max: 60,
-		aliases: ['bank', 'battery', 'system', 'batería', 'batterie'],
-		fallback: { value: 12, why: 'the usual house bank', confirm: true },
 	}),
 	...bankFields,
 };
@@ -218,22 +244,26 @@ export const cool = declareTopic({
 	purpose:
 		'How much heat a parked van takes in on a clear hot day, which unit keeps up, and how long the bank runs it.',
 	words: [
-		'cool',
-		'cooling',
 		'air conditioner',
 		'air conditioning',
-		'air con',
 		'aircon',
+		'cooling load',
+		'klimaanlage',
+		'aire acondicionado',
+		'cool',
+		'cooling',
+		'air con',
 		'ac unit',
 		'rooftop ac',
+		'roof ac',
+		'ac for',
+		'run the ac',
+		'need ac',
 		'heat gain',
-		'cooling load',
 		'how many btu',
-		'aire acondicionado',
-		'refrigeración',
-		'klimaanlage',
 		'kühllast',
 		'klima',
+		'refrigeración',
 	],
 	examples: [
 		'what air conditioner for a long high roof van at 100 F, white, 400 Ah bank at 12 V',
@@ -352,24 +382,34 @@ function calculateCool(input: Input, sheet: Sheet) {
 		});
 	}
 	const unit = unitFor(input, day);
-	const bank = bankOf(input, day, unit);
-	writeWorking(sheet, input, day, unit, climate);
-	writeResults(sheet, input, day, unit, bank);
+	const stay = stayOf(input, day, unit, bankOf(input, sheet));
+	writeWorking(sheet, input, day, unit, climate, stay.bank.voltageV);
+	writeResults(sheet, day, unit, stay);
 	writeNeighbours(sheet, input, box, fitout, climate, unit);
 	writeTipping(sheet, input, day, unit, climate);
-	writeFindings(sheet, input, day, unit, bank);
+	writeFindings(sheet, input, day, unit, stay);
 	sheet.caution(cautionRefrigerant, cautionRoofUnit, cautionHeatStroke);
 	if (input.supply === 'inverter') sheet.caution(cautionMains);
 
 	const gain = sheet.show('power', day.peak.totalW, { round: 'up' });
 	const btu = btuText(sheet, day.peak.totalW, 'up');
 	const hour = String(day.peakHour);
-	const amps = sheet.show('current', (unit.drawW * unit.perWatt) / input.bankV, { round: 'up' });
+	const amps = sheet.show('current', (unit.drawW * unit.perWatt) / stay.bank.voltageV, { round: 'up' });
 	const because = sheet.say`Up to ${gain} (${btu}) come in at about ${hour} h; most of it through: ${largestOf(day.peak)}.`;
 	if (unit.powerW === null) {
 		return sheet.answer(sheet.say`${btu} come in: more than one unit, or shade and insulation`, { because });
 	}
 	const size = btuText(sheet, unit.powerW, 'nearest');
+	if (input.overnight === true && stay.bank.usableWh !== null) {
+		const night = energyText(sheet, stay.nightWh);
+		const gives = energyText(sheet, stay.bank.usableWh, 'down');
+		return sheet.answer(
+			stay.nightWh <= stay.bank.usableWh
+				? sheet.say`The bank carries the night: ${night} of ${gives}`
+				: sheet.say`The bank won't last the night: it takes ${night}, the bank gives ${gives}`,
+			{ governedBy: 'heat gain from 21 to 7 h', because },
+		);
+	}
 	return sheet.answer(
 		input.unitW === undefined
 			? sheet.say`${size} unit, ${amps} from the bank while it runs`
@@ -459,29 +499,37 @@ function climateOf(input: Input, sheet: Sheet): Climate | ReturnType<Sheet['ask'
 	};
 }
 
-interface Bank {
-	readonly usable: number | null;
+/** How long the bank runs the unit. */
+interface Stay {
+	readonly bank: Bank;
 	readonly withoutSunH: number | null;
 	readonly withSunH: number | null;
 	readonly dayWh: number;
 	readonly nightWh: number;
 }
 
-function bankOf(input: Input, day: Day, unit: Unit): Bank {
-	const usable = usableWh(input);
+function stayOf(input: Input, day: Day, unit: Unit, bank: Bank): Stay {
+	const { usableWh } = bank;
 	const none = new Array<number>(24).fill(0);
 	const yieldW = day.roofSun.map((irradiance) => (input.solarW * panelShare * irradiance) / 1000);
 	const sum = (hours: readonly number[]) => hours.reduce((total, value) => total + value, 0);
 	return {
-		usable,
-		withoutSunH: usable === null ? null : hoursOnBank(usable, unit.hourlyW, none),
-		withSunH: usable === null ? null : hoursOnBank(usable, unit.hourlyW, yieldW),
+		bank,
+		withoutSunH: usableWh === null ? null : hoursOnBank(usableWh, unit.hourlyW, none),
+		withSunH: usableWh === null ? null : hoursOnBank(usableWh, unit.hourlyW, yieldW),
 		dayWh: sum(unit.hourlyW),
 		nightWh: sum(unit.hourlyW.filter((_, hour) => hour >= 21 || hour < 7)),
 	};
 }
 
-function writeWorking(sheet: Sheet, input: Input, day: Day, unit: Unit, climate: Climate): void {
+function writeWorking(
+	sheet: Sheet,
+	input: Input,
+	day: Day,
+	unit: Unit,
+	climate: Climate,
+	bankV: number,
+): void {
 	const n = (value: number, decimals = 1) => writeNumber(value, decimals);
 	const { peak } = day;
 	const u = (name: Part['name']) => n(day.parts.find((part) => part.name === name)?.lossWK ?? 0);
@@ -553,8 +601,8 @@ function writeWorking(sheet: Sheet, input: Input, day: Day, unit: Unit, climate:
 	sheet.step(
 		'current from the bank',
 		'I = P / (η · V)',
-		`${n(unit.drawW * unit.perWatt, 0)} W / ${n(input.bankV)} V`,
-		(unit.drawW * unit.perWatt) / input.bankV,
+		`${n(unit.drawW * unit.perWatt, 0)} W / ${n(bankV)} V`,
+		(unit.drawW * unit.perWatt) / bankV,
 		{
 			kind: 'current',
 			source: physics("Ohm's law"),
@@ -563,7 +611,7 @@ function writeWorking(sheet: Sheet, input: Input, day: Day, unit: Unit, climate:
 	sheet.source(surfaceResistances.outsideSummer.source, atmosphereSource);
 }
 
-function writeResults(sheet: Sheet, input: Input, day: Day, unit: Unit, bank: Bank): void {
+function writeResults(sheet: Sheet, day: Day, unit: Unit, stay: Stay): void {
 	const up = { kind: 'power', write: { round: 'up' } } as const;
 	const { peak } = day;
 	sheet.result('heatGain', 'heat that comes in at the worst hour', peak.totalW, up);
@@ -583,7 +631,7 @@ function writeResults(sheet: Sheet, input: Input, day: Day, unit: Unit, bank: Ba
 	sheet.result(
 		'bankCurrent',
 		'current from the bank while it runs',
-		(unit.drawW * unit.perWatt) / input.bankV,
+		(unit.drawW * unit.perWatt) / stay.bank.voltageV,
 		{
 			kind: 'current',
 			write: { round: 'up' },
@@ -596,19 +644,25 @@ function writeResults(sheet: Sheet, input: Input, day: Day, unit: Unit, bank: Ba
 		Math.min(1, peak.totalW / (unit.powerW ?? peak.totalW)),
 		share,
 	);
-	sheet.result('meanDuty', 'share of the day it runs', bank.dayWh / (24 * unit.drawW * unit.perWatt), share);
-	const energy = { kind: 'energy', write: { round: 'up' } } as const;
-	sheet.result('energyPerDay', 'energy for a day and night', bank.dayWh, energy);
-	sheet.result('energyPerNight', 'of it at night, 21 to 7 h', bank.nightWh, energy);
-	if (bank.usable === null) return;
+	sheet.result('meanDuty', 'share of the day it runs', stay.dayWh / (24 * unit.drawW * unit.perWatt), share);
+	sheet.result('energyPerDay', 'energy for a day and night', stay.dayWh, {
+		kind: 'energy',
+		write: energyWrite(stay.dayWh),
+	});
+	sheet.result('energyPerNight', 'of it at night, 21 to 7 h', stay.nightWh, {
+		kind: 'energy',
+		write: energyWrite(stay.nightWh),
+	});
+	const { usableWh } = stay.bank;
+	if (usableWh === null) return;
 	const hours = (value: number | null) => (value === null ? 72 : value);
 	const down = { kind: 'duration', write: { unit: 'h', round: 'down' } } as const;
-	sheet.result('hoursOnBank', 'hours on the bank from 10 h, without sun', hours(bank.withoutSunH), down);
-	sheet.result('hoursWithSun', 'hours on the bank from 10 h, with the panels', hours(bank.withSunH), down);
+	sheet.result('hoursOnBank', 'hours on the bank from 10 h, without sun', hours(stay.withoutSunH), down);
+	sheet.result('hoursWithSun', 'hours on the bank from 10 h, with the panels', hours(stay.withSunH), down);
 	sheet.result(
 		'hoursAtFullPower',
 		'hours on the bank running without a pause',
-		bank.usable / (unit.drawW * unit.perWatt),
+		usableWh / (unit.drawW * unit.perWatt),
 		down,
 	);
 }
@@ -667,7 +721,7 @@ function writeTipping(sheet: Sheet, input: Input, day: Day, unit: Unit, climate:
 	);
 }
 
-function writeFindings(sheet: Sheet, input: Input, day: Day, unit: Unit, bank: Bank): void {
+function writeFindings(sheet: Sheet, input: Input, day: Day, unit: Unit, stay: Stay): void {
 	if (unit.powerW !== null && unit.powerW < day.peak.totalW) {
 		const reached = sheet.show(
 			'temperature',
@@ -693,9 +747,9 @@ function writeFindings(sheet: Sheet, input: Input, day: Day, unit: Unit, bank: B
 			practice('a unit near the load dries better'),
 		);
 	}
-	if (bank.usable !== null && bank.withSunH !== null && bank.withSunH < 24) {
-		const lasts = sheet.show('duration', bank.withSunH, { unit: 'h', round: 'down' });
-		const needed = sheet.show('energy', bank.dayWh / input.depth, { round: 'up' });
+	if (stay.bank.usableWh !== null && stay.withSunH !== null && stay.withSunH < 24) {
+		const lasts = sheet.show('duration', stay.withSunH, { unit: 'h', round: 'down' });
+		const needed = energyText(sheet, stay.dayWh / stay.bank.depth);
 		sheet.finding(
 			'warning',
 			'bank-too-small-for-cooling',
@@ -703,7 +757,17 @@ function writeFindings(sheet: Sheet, input: Input, day: Day, unit: Unit, bank: B
 			physics('energy balance'),
 		);
 	}
-	const bankA = (unit.drawW * unit.perWatt) / input.bankV;
+	if (stay.bank.usableWh !== null && stay.nightWh > stay.bank.usableWh) {
+		const night = energyText(sheet, stay.nightWh);
+		const needed = energyText(sheet, stay.nightWh / stay.bank.depth);
+		sheet.finding(
+			'warning',
+			'night-empties-bank',
+			sheet.say`Cooling from 21 to 7 h takes ${night}; a bank of ${needed}, full at sunset, clears it.`,
+			physics('energy balance'),
+		);
+	}
+	const bankA = (unit.drawW * unit.perWatt) / stay.bank.voltageV;
 	if (bankA > 60) {
 		const amps = sheet.show('current', bankA, { round: 'up' });
 		sheet.finding(

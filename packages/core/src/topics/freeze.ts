@@ -1,4 +1,4 @@
-import { bankFields, usableWh } from '../climate/bank.js';
+import { type Bank, bankFields, bankOf, energyText, energyWrite } from '../climate/bank.js';
 import { writeNumber } from '../quantity/write.js';
 import { designHeating } from '../solar/climate.js';
 import { isDecision, readPlace } from '../solar/place-input.js';
@@ -90,13 +90,6 @@ const fields = {
 		max: 3000,
 		aliases: ['tank', 'water', 'fresh', 'gray', 'grey', 'holds', 'agua', 'wasser'],
 	}),
-	lengthM: quantity({
-		label: 'length of pipe',
-		kind: 'length',
-		min: 0.05,
-		max: 100,
-		aliases: ['pipe', 'run', 'length', 'long', 'exposed', 'hose', 'tubo', 'rohr', 'schlauch', 'länge'],
-	}),
 	insulationMm: quantity({
 		label: 'insulation',
 		kind: 'thickness',
@@ -121,8 +114,30 @@ const fields = {
 		kind: 'thickness',
 		min: 2,
 		max: 160,
-		aliases: ['bore', 'pex', 'pipe', 'diameter', 'hose', 'rohr', 'tubo'],
+		aliases: ['bore', 'diameter', 'inside diameter', 'pex', 'rohr', 'diámetro'],
 		fallback: { value: 12, why: '1/2 in tubing (practice)' },
+	}),
+	lengthM: quantity({
+		label: 'length of pipe',
+		kind: 'length',
+		min: 0.05,
+		max: 100,
+		aliases: [
+			'pipe',
+			'run',
+			'length',
+			'long',
+			'exposed',
+			'hose',
+			'tubo',
+			'rohr',
+			'schlauch',
+			'länge',
+			'pex',
+			'line',
+			'pex line',
+			'water line',
+		],
 	}),
 	material: choice({
 		label: 'insulation material',
@@ -196,16 +211,20 @@ const fields = {
 		kind: 'duration',
 		min: 0.1,
 		max: 24 * 60,
-		aliases: ['night', 'for', 'hours', 'overnight', 'long', 'noche', 'nacht', 'durante'],
+		aliases: [
+			'night',
+			'for',
+			'hours',
+			'overnight',
+			'long',
+			'noche',
+			'nacht',
+			'durante',
+			'tonight',
+			'heute nacht',
+			'esta noche',
+		],
 		fallback: { value: 14, why: 'a long winter night (practice)' },
-	}),
-	bankV: quantity({
-		label: 'bank voltage',
-		kind: 'voltage',
-		min: 10,
-		max: 60,
-		aliases: ['bank', 'battery', 'system', 'batería', 'batterie'],
-		fallback: { value: 12, why: 'the usual house bank' },
 	}),
 	...bankFields,
 };
@@ -223,18 +242,22 @@ export const freeze = declareTopic({
 		'frozen',
 		'freezes',
 		'heating pad',
+		'heat tape',
+		'frost',
+		'einfrieren',
+		'congelar',
+		'friert',
+		'gefriert',
+		'friert ein',
+		'congela',
 		'tank heater',
 		'heat pad',
-		'heat tape',
 		'winterize',
 		'freeze up',
-		'congelar',
-		'congela',
 		'helada',
-		'einfrieren',
-		'gefriert',
-		'frost',
 		'heizmatte',
+		'heizband',
+		'frostschutz',
 	],
 	examples: [
 		'will a 30 gal tank freeze at 10 F with 1 in of foam',
@@ -352,9 +375,10 @@ function calculateFreeze(input: Input, sheet: Sheet) {
 		});
 	}
 	const figures = figuresOf(input, outsideC);
+	const bank = bankOf(input, sheet);
 	const safe = outsideC >= 0;
 	writeWorking(sheet, input, figures, outsideC);
-	writeResults(sheet, input, figures, outsideC);
+	writeResults(sheet, input, figures, outsideC, bank);
 	sheet.caution(cautionPad, cautionPotable);
 	sheet.caution(
 		'Drain pump, filter, taps and low points when the van stands unheated: they freeze before the tank.',
@@ -367,12 +391,12 @@ function calculateFreeze(input: Input, sheet: Sheet) {
 	}
 	writeNeighbours(sheet, input, outsideC);
 	writeTipping(sheet, input, figures, outsideC);
-	writeFindings(sheet, input, figures, outsideC);
+	writeFindings(sheet, input, figures, outsideC, bank);
 
-	const toIce = sheet.show('duration', figures.times.toFreezingH, { unit: 'h', round: 'down' });
-	const toSolid = sheet.show('duration', figures.times.toSolidH, { unit: 'h', round: 'down' });
+	const toIce = sheet.show('duration', figures.times.toFreezingH, { round: 'down' });
+	const toSolid = sheet.show('duration', figures.times.toSolidH, { round: 'down' });
 	const hold = sheet.show('power', figures.holdW, { round: 'up' });
-	const night = sheet.show('energy', figures.nightWh, { round: 'up' });
+	const night = energyText(sheet, figures.nightWh);
 	const freezesTonight = figures.times.toFreezingH < input.nightH;
 	const nightText = sheet.show('duration', input.nightH);
 	return sheet.answer(
@@ -447,14 +471,14 @@ function padFor(holdW: number): number | null {
 	return padSizesW.find((size) => size >= holdW * padMargin) ?? null;
 }
 
-function writeResults(sheet: Sheet, input: Input, figures: Figures, outsideC: number): void {
+function writeResults(sheet: Sheet, input: Input, figures: Figures, outsideC: number, bank: Bank): void {
 	sheet.result('lossPerKelvin', 'heat lost per kelvin', figures.lossWK, {
 		kind: 'heatLoss',
 		write: { decimals: 2, round: 'up' },
 	});
 	sheet.result('around', 'temperature around it', outsideC, { kind: 'temperature' });
 	if (outsideC >= 0) return;
-	const down = { kind: 'duration', write: { unit: 'h', round: 'down' } } as const;
+	const down = { kind: 'duration', write: { round: 'down' } } as const;
 	sheet.result('hoursToFreezing', 'hours until ice begins', figures.times.toFreezingH, down);
 	sheet.result('hoursToSolid', 'hours until solid', figures.times.toSolidH, down);
 	sheet.result('holdPower', 'heat to hold it', figures.holdW, { kind: 'power', write: { round: 'up' } });
@@ -469,21 +493,24 @@ function writeResults(sheet: Sheet, input: Input, figures: Figures, outsideC: nu
 			kind: 'fraction',
 			write: { round: 'up' },
 		});
-		sheet.result('padCurrent', 'current while the pad is on', pad / input.bankV, {
+		sheet.result('padCurrent', 'current while the pad is on', pad / bank.voltageV, {
 			kind: 'current',
 			write: { round: 'up' },
 		});
 	}
 	const delivered =
 		input.padW === undefined ? figures.nightWh : Math.min(figures.nightWh, input.padW * input.nightH);
-	sheet.result('energyPerNight', 'energy a night', delivered, { kind: 'energy', write: { round: 'up' } });
-	sheet.result('chargePerNight', 'from the bank a night', delivered / input.bankV, {
+	sheet.result('energyPerNight', 'energy a night', delivered, {
+		kind: 'energy',
+		write: energyWrite(delivered),
+	});
+	sheet.result('chargePerNight', 'from the bank a night', delivered / bank.voltageV, {
 		kind: 'charge',
 		write: { round: 'up' },
 	});
-	const usable = usableWh(input);
-	if (usable !== null) {
-		sheet.result('bankShare', 'share of the bank a night', delivered / usable, {
+	const { usableWh } = bank;
+	if (usableWh !== null) {
+		sheet.result('bankShare', 'share of the bank a night', delivered / usableWh, {
 			kind: 'fraction',
 			write: { round: 'up' },
 		});
@@ -496,7 +523,7 @@ function writeNeighbours(sheet: Sheet, input: Input, outsideC: number): void {
 		const other = figuresOf({ ...input, insulationMm }, outsideC);
 		const thick = sheet.show('thickness', insulationMm);
 		const hold = sheet.show('power', other.holdW, { round: 'up' });
-		const toIce = sheet.show('duration', other.times.toFreezingH, { unit: 'h', round: 'down' });
+		const toIce = sheet.show('duration', other.times.toFreezingH, { round: 'down' });
 		sheet.neighbour(
 			sheet.say`${thick} of insulation`,
 			other.times.toFreezingH >= input.nightH,
@@ -530,7 +557,7 @@ function writeTipping(sheet: Sheet, input: Input, figures: Figures, outsideC: nu
 	);
 }
 
-function writeFindings(sheet: Sheet, input: Input, figures: Figures, outsideC: number): void {
+function writeFindings(sheet: Sheet, input: Input, figures: Figures, outsideC: number, bank: Bank): void {
 	const night = sheet.show('duration', input.nightH);
 	const freezesTonight = figures.times.toFreezingH < input.nightH;
 	const least = sheet.show('power', figures.holdW * padMargin, { round: 'up' });
@@ -556,13 +583,13 @@ function writeFindings(sheet: Sheet, input: Input, figures: Figures, outsideC: n
 			physics('heat balance'),
 		);
 	}
-	const usable = usableWh(input);
+	const { usableWh } = bank;
 	const delivered =
 		input.padW === undefined ? figures.nightWh : Math.min(figures.nightWh, input.padW * input.nightH);
-	if (usable !== null && delivered > usable) {
-		const gives = sheet.show('energy', usable, { round: 'down' });
-		const takes = sheet.show('energy', delivered, { round: 'up' });
-		const needed = sheet.show('energy', delivered / input.depth, { round: 'up' });
+	if (usableWh !== null && delivered > usableWh) {
+		const gives = energyText(sheet, usableWh, 'down');
+		const takes = energyText(sheet, delivered);
+		const needed = energyText(sheet, delivered / bank.depth);
 		sheet.finding(
 			'warning',
 			'pad-empties-bank',

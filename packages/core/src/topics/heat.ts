@@ -1,5 +1,5 @@
 import { airDensityKgM3, airHeatWK } from '../climate/air.js';
-import { bankFields, usableWh } from '../climate/bank.js';
+import { type Bank, bankFields, bankOf, energyText, energyWrite } from '../climate/bank.js';
 import { cautionBreathing, cautionFuelGas, cautionHeaterFire, cautionMonoxide } from '../climate/cautions.js';
 import { altitudeShare, fuelL, heaterSizesW, heaterTurndown } from '../climate/heater.js';
 import { airVolumeM3, type Box, type Fitout, type Part, shellParts } from '../climate/shell.js';
@@ -174,14 +174,6 @@ const fields = {
 			confirm: true,
 		},
 	}),
-	bankV: quantity({
-		label: 'bank voltage',
-		kind: 'voltage',
-		min: 10,
-		max: 60,
-		aliases: ['bank', 'battery', 'system', 'batería', 'batterie'],
-		fallback: { value: 12, why: 'the usual house bank' },
-	}),
 	...bankFields,
 };
 
@@ -194,24 +186,28 @@ export const heat = declareTopic({
 	purpose:
 		'How much heat the van loses on a cold night, which heater covers it, and what fuel and battery a night costs.',
 	words: [
-		'heat',
+		'heat loss',
 		'heater',
 		'heating',
-		'heat loss',
-		'heater size',
-		'what heater',
+		'heat',
+		'heizung',
+		'calefacción',
 		'diesel heater',
 		'propane heater',
+		'heater size',
+		'what heater',
 		'furnace',
-		'stay warm',
-		'btu',
-		'calefacción',
-		'calefactor',
-		'pérdida de calor',
-		'heizung',
-		'heizen',
+		'fuel per night',
+		'propane per night',
+		'diesel per night',
+		'how much diesel',
+		'how much propane',
 		'standheizung',
 		'wärmeverlust',
+		'pérdida de calor',
+		'stay warm',
+		'calefactor',
+		'heizen',
 	],
 	examples: [
 		'heater for a long wheelbase high roof van at 0 F, 1 in foam board',
@@ -307,10 +303,11 @@ function calculateHeat(input: Input, sheet: Sheet) {
 	const fitout = fitoutOf(input, sheet);
 	const loss = lossOf(input, box, fitout, climate);
 	const heater = heaterFor(input, loss, climate);
-	const night = nightOf(input, loss);
+	const bank = bankOf(input, sheet);
+	const night = nightOf(input, loss, bank);
 
 	writeWorking(sheet, input, loss, heater, night, climate);
-	writeResults(sheet, input, loss, heater, night);
+	writeResults(sheet, loss, heater, night);
 	writeNeighbours(sheet, input, box, fitout, climate);
 	writeTipping(sheet, input, loss, heater, climate);
 	writeFindings(sheet, input, loss, heater, night, climate);
@@ -332,7 +329,7 @@ function calculateHeat(input: Input, sheet: Sheet) {
 	}
 	const size = kilowatts(sheet, heater.chosenW, 'nearest');
 	const enough = heater.chosenW >= heater.neededW;
-	const tail = fuel === null ? sheet.show('energy', night.electricWh, { round: 'up' }) : fuel;
+	const tail = fuel === null ? energyText(sheet, night.electricWh) : fuel;
 	const headline =
 		input.heaterW === undefined
 			? sheet.say`${size} heater; ${tail} a night`
@@ -386,20 +383,19 @@ interface Night {
 	/** null for an electric heater */
 	readonly fuelL: number | null;
 	readonly electricWh: number;
-	readonly usable: number | null;
+	readonly bank: Bank;
 }
 
-function nightOf(input: Input, loss: Loss): Night {
+function nightOf(input: Input, loss: Loss, bank: Bank): Night {
 	const heatWh = loss.totalW * input.nightH;
-	const usable = usableWh(input);
 	if (input.fuel === 'electric') {
-		return { heatWh, fuelL: null, electricWh: heatWh / input.efficiency, usable };
+		return { heatWh, fuelL: null, electricWh: heatWh / input.efficiency, bank };
 	}
 	return {
 		heatWh,
 		fuelL: fuelL(heatWh, input.efficiency, input.fuel),
 		electricWh: input.fanW * input.nightH,
-		usable,
+		bank,
 	};
 }
 
@@ -475,7 +471,7 @@ const deratingSource = fromMemory(
 	'4 % less output per 1000 ft above 2000 ft',
 );
 
-function writeResults(sheet: Sheet, input: Input, loss: Loss, heater: Heater, night: Night): void {
+function writeResults(sheet: Sheet, loss: Loss, heater: Heater, night: Night): void {
 	const up = { kind: 'power', write: { round: 'up' } } as const;
 	sheet.result('heatLoss', 'heat loss', loss.totalW, up);
 	sheet.result('heatLossMost', 'heat loss if heat spreads freely to the ribs', loss.mostW, up);
@@ -516,14 +512,15 @@ function writeResults(sheet: Sheet, input: Input, loss: Loss, heater: Heater, ni
 	}
 	sheet.result('batteryPerNight', 'battery a night', night.electricWh, {
 		kind: 'energy',
-		write: { round: 'up' },
+		write: energyWrite(night.electricWh),
 	});
-	sheet.result('chargePerNight', 'from the bank a night', night.electricWh / input.bankV, {
+	sheet.result('chargePerNight', 'from the bank a night', night.electricWh / night.bank.voltageV, {
 		kind: 'charge',
 		write: { round: 'up' },
 	});
-	if (night.usable !== null) {
-		sheet.result('bankShare', 'share of the bank a night', night.electricWh / night.usable, {
+	const { usableWh } = night.bank;
+	if (usableWh !== null) {
+		sheet.result('bankShare', 'share of the bank a night', night.electricWh / usableWh, {
 			kind: 'fraction',
 			write: { round: 'up' },
 		});
@@ -638,10 +635,11 @@ function writeFindings(
 			deratingSource,
 		);
 	}
-	if (night.usable !== null && night.electricWh > night.usable) {
-		const takes = sheet.show('energy', night.electricWh, { round: 'up' });
-		const gives = sheet.show('energy', night.usable, { round: 'down' });
-		const needed = sheet.show('energy', night.electricWh / input.depth, { round: 'up' });
+	const { usableWh } = night.bank;
+	if (usableWh !== null && night.electricWh > usableWh) {
+		const takes = energyText(sheet, night.electricWh);
+		const gives = energyText(sheet, usableWh, 'down');
+		const needed = energyText(sheet, night.electricWh / night.bank.depth);
 		sheet.finding(
 			'warning',
 			'heating-empties-bank',

@@ -1,4 +1,4 @@
-import { bankFields, usableWh } from '../climate/bank.js';
+import { type Bank, bankFields, bankOf, energyText, energyWrite } from '../climate/bank.js';
 import { cautionMains } from '../electrical/cautions.js';
 import { writeNumber } from '../quantity/write.js';
 import { materials } from '../tables/materials.js';
@@ -35,6 +35,12 @@ const fields = {
 			'calentador',
 			'agua caliente',
 			'warmwasser',
+			'heat',
+			'heating',
+			'heats',
+			'calentar',
+			'erhitzen',
+			'erwärmen',
 		],
 		required: 'How much water does the heater hold?',
 	}),
@@ -72,14 +78,6 @@ const fields = {
 			dc: ['DC', 'dc element', 'battery direct', 'gleichstrom', 'corriente continua'],
 		},
 	}),
-	coldC: quantity({
-		label: 'cold water',
-		kind: 'temperature',
-		min: 0,
-		max: 60,
-		aliases: ['cold', 'from', 'incoming', 'inlet', 'tank at', 'fría', 'kalt', 'von'],
-		fallback: { value: 10, why: 'tank water in the cool season; colder in winter' },
-	}),
 	hotC: quantity({
 		label: 'hot water',
 		kind: 'temperature',
@@ -87,6 +85,14 @@ const fields = {
 		max: 95,
 		aliases: ['hot', 'to', 'up to', 'set', 'setpoint', 'thermostat', 'caliente', 'heiß', 'auf'],
 		fallback: { value: 60, why: 'the usual thermostat (practice)', confirm: true },
+	}),
+	coldC: quantity({
+		label: 'cold water',
+		kind: 'temperature',
+		min: 0,
+		max: 60,
+		aliases: ['cold', 'incoming', 'inlet', 'tank at', 'cold water', 'fría', 'kalt', 'kaltwasser'],
+		fallback: { value: 10, why: 'tank water in the cool season; colder in winter' },
 	}),
 	showerC: quantity({
 		label: 'shower temperature',
@@ -142,18 +148,6 @@ const fields = {
 		aliases: ['around', 'ambient', 'cabinet', 'bay', 'air', 'alrededor', 'umgebung'],
 		fallback: { value: 15, why: 'a cabinet in the living space' },
 	}),
-	bankV: quantity({
-		label: 'bank voltage',
-		kind: 'voltage',
-		min: 10,
-		max: 60,
-		aliases: ['bank', 'battery', 'batteries', 'system', 'banco', 'batería', 'batterie', 'bordnetz'],
-		fallback: {
-			value: (given) => (typeof given.voltageV === 'number' && given.voltageV <= 60 ? given.voltageV : 12),
-			why: 'the usual house bank',
-			confirm: true,
-		},
-	}),
 	...bankFields,
 	efficiency: quantity({
 		label: 'efficiency of the inverter',
@@ -170,6 +164,21 @@ const fields = {
 		max: 200,
 		aliases: ['idle', 'no load', 'no-load', 'leerlauf', 'en vacío'],
 		fallback: { value: 20, why: 'an inverter left on for the heater (practice)' },
+	}),
+	leftOn: flag({
+		label: 'left on',
+		yes: [
+			'left on',
+			'forgotten',
+			'forget',
+			'forgot',
+			'always on',
+			'on all day',
+			'left running',
+			'encendido todo el día',
+			'angelassen',
+			'vergessen',
+		],
 	}),
 	mixer: flag({
 		label: 'thermostatic mixing valve',
@@ -196,16 +205,18 @@ export const hotWater = declareTopic({
 		'hot water',
 		'water heater',
 		'hot-water',
+		'boiler',
+		'agua caliente',
+		'warmwasser',
 		'heat water',
 		'heat the water',
-		'boiler',
 		'calorifier',
 		'hot shower',
-		'agua caliente',
 		'calentador de agua',
-		'warmwasser',
-		'boiler',
+		'calentador',
+		'warmwasserbereiter',
 		'wasser erhitzen',
+		'minutes of shower',
 	],
 	examples: [
 		'6 gal water heater 1440 W on the inverter, 300 Ah bank at 12 V',
@@ -245,7 +256,10 @@ interface Figures {
 	readonly onTimerWh: number;
 	/** left on and forgotten, with no water used, from cold [Wh] */
 	readonly forgottenWh: number;
-	readonly usable: number | null;
+	/** what the bank gives [Wh], or null where it does not feed the heater */
+	readonly usableWh: number | null;
+	readonly bank: Bank;
+	readonly elementV: number;
 }
 
 function supplyOf(input: Input): Figures['supply'] {
@@ -254,7 +268,7 @@ function supplyOf(input: Input): Figures['supply'] {
 	return input.bankAh === undefined && input.bankWh === undefined ? 'mains' : 'inverter';
 }
 
-function figuresOf(input: Input): Figures {
+function figuresOf(input: Input, bank: Bank, mainsV: number): Figures {
 	const supply = supplyOf(input);
 	const energyWh = heatingEnergyJ(input.volumeL, input.coldC, input.hotC) / 3600;
 	const lossWK =
@@ -286,7 +300,10 @@ function figuresOf(input: Input): Figures {
 		leftOnWh: (drawnWh + loss.leftOnWh) * perWh + idle(24),
 		onTimerWh: (drawnWh + loss.onTimerWh) * perWh + idle(input.timerH),
 		forgottenWh: (energyWh + loss.leftOnWh) * perWh + idle(24),
-		usable: supply === 'mains' ? null : usableWh(input),
+		usableWh: supply === 'mains' ? null : bank.usableWh,
+		bank,
+		// An inverter feeds a mains element: a low voltage named beside it is the bank's.
+		elementV: supply === 'inverter' && input.voltageV <= 60 ? mainsV : input.voltageV,
 	};
 }
 
@@ -315,7 +332,8 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 			'voltageV',
 		);
 	}
-	const figures = figuresOf(input);
+	const bank = bankOf(input, sheet, input.voltageV <= 60 ? input.voltageV : 12);
+	const figures = figuresOf(input, bank, sheet.rules.mainsVoltageV);
 	if (figures.timeH === Number.POSITIVE_INFINITY) {
 		return sheet.refuse(
 			'impossible',
@@ -326,22 +344,23 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 	}
 	writeWorking(sheet, input, figures);
 	writeResults(sheet, input, figures);
-	writeNeighbours(sheet, input);
+	writeNeighbours(sheet, input, bank);
 	writeTipping(sheet, input, figures);
 	writeFindings(sheet, input, figures);
 	sheet.caution(cautionScald, cautionRelief, cautionPotable);
 	if (figures.supply !== 'dc') sheet.caution(cautionMains);
 
-	const energy = sheet.show('energy', figures.energyWh, { round: 'up' });
+	const energy = energyText(sheet, figures.energyWh);
 	const minutes = writeNumber(figures.showerMin, 1, 'down');
 	const time = figures.timeH === null ? null : sheet.show('duration', figures.timeH, { round: 'up' });
-	const headline =
+	const tank =
 		time === null
 			? sheet.say`${energy} a tank; ${minutes} min of shower`
 			: sheet.say`${energy} and ${time} a tank; ${minutes} min of shower`;
-	const leftOn = sheet.show('energy', figures.leftOnWh, { round: 'up' });
-	const onTimer = sheet.show('energy', figures.onTimerWh, { round: 'up' });
-	const share = figures.usable === null ? null : percentUp(figures.leftOnWh / figures.usable);
+	const leftOn = energyText(sheet, figures.leftOnWh);
+	const onTimer = energyText(sheet, figures.onTimerWh);
+	const share = figures.usableWh === null ? null : percentUp(figures.leftOnWh / figures.usableWh);
+	const headline = input.leftOn === true && figures.usableWh !== null ? leftOnText(sheet, figures) : tank;
 	return sheet.answer(headline, {
 		governedBy: 'heat stored in the water',
 		because:
@@ -349,6 +368,15 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 				? sheet.say`Left on it takes ${leftOn} a day, on a timer ${onTimer}.`
 				: sheet.say`Left on it takes ${leftOn} a day (${share} of what the bank gives), on a timer ${onTimer}.`,
 	});
+}
+
+/** The verdict where somebody asks what leaving it on does. */
+function leftOnText(sheet: Sheet, figures: Figures): string {
+	const takes = energyText(sheet, figures.leftOnWh);
+	const gives = energyText(sheet, figures.usableWh ?? 0, 'down');
+	return figures.leftOnWh > (figures.usableWh ?? 0)
+		? sheet.say`Left on it empties the bank: ${takes} a day, ${gives} there`
+		: sheet.say`Left on it takes ${takes} a day; the bank gives ${gives}`;
 }
 
 function percentUp(fraction: number): string {
@@ -422,8 +450,9 @@ function writeWorking(sheet: Sheet, input: Input, figures: Figures): void {
 }
 
 function writeResults(sheet: Sheet, input: Input, figures: Figures): void {
-	const up = { kind: 'energy', write: { round: 'up' } } as const;
-	sheet.result('energy', 'heat for one tank', figures.energyWh, up);
+	const energy = (name: string, label: string, valueWh: number, round: 'up' | 'down' = 'up') =>
+		sheet.result(name, label, valueWh, { kind: 'energy', write: energyWrite(valueWh, round) });
+	energy('energy', 'heat for one tank', figures.energyWh);
 	if (figures.timeH !== null) {
 		sheet.result('time', 'time to heat', figures.timeH, {
 			kind: 'duration',
@@ -432,9 +461,9 @@ function writeResults(sheet: Sheet, input: Input, figures: Figures): void {
 	}
 	if (input.powerW !== undefined) {
 		const amps = { kind: 'current', write: { round: 'up' } } as const;
-		sheet.result('elementCurrent', 'current of the element', input.powerW / input.voltageV, amps);
+		sheet.result('elementCurrent', 'current of the element', input.powerW / figures.elementV, amps);
 		if (figures.supply !== 'mains') {
-			const bankA = (input.powerW * figures.perWh) / input.bankV;
+			const bankA = (input.powerW * figures.perWh) / figures.bank.voltageV;
 			sheet.result('bankCurrent', 'current from the bank', bankA, amps);
 		}
 	}
@@ -448,41 +477,43 @@ function writeResults(sheet: Sheet, input: Input, figures: Figures): void {
 		write: { round: 'down' },
 	});
 	sheet.result('standby', 'standing loss', figures.standbyW, { kind: 'power', write: { round: 'up' } });
-	sheet.result('standbyPerDay', 'standing loss a day', figures.standbyW * 24, up);
-	sheet.result('dayLeftOn', 'a day left on', figures.leftOnWh, up);
-	sheet.result('dayOnTimer', 'a day on the timer', figures.onTimerWh, up);
-	sheet.result('timerSaves', 'a timer saves a day', figures.leftOnWh - figures.onTimerWh, {
-		kind: 'energy',
-		write: { round: 'down' },
-	});
-	sheet.result('dayCharge', 'a day left on, from the bank', figures.leftOnWh / input.bankV, {
+	energy('standbyPerDay', 'standing loss a day', figures.standbyW * 24);
+	energy('dayLeftOn', 'a day left on', figures.leftOnWh);
+	energy('dayOnTimer', 'a day on the timer', figures.onTimerWh);
+	energy('timerSaves', 'a timer saves a day', figures.leftOnWh - figures.onTimerWh, 'down');
+	sheet.result('dayCharge', 'a day left on, from the bank', figures.leftOnWh / figures.bank.voltageV, {
 		kind: 'charge',
 		write: { round: 'up' },
 	});
-	if (figures.usable !== null) {
+	if (figures.usableWh !== null) {
 		const share = { kind: 'fraction', write: { round: 'up' } } as const;
 		sheet.result(
 			'tankShare',
 			'share of the bank for one tank',
-			(figures.energyWh * figures.perWh) / figures.usable,
+			(figures.energyWh * figures.perWh) / figures.usableWh,
 			share,
 		);
-		sheet.result('dayShare', 'share of the bank for a day left on', figures.leftOnWh / figures.usable, share);
+		sheet.result(
+			'dayShare',
+			'share of the bank for a day left on',
+			figures.leftOnWh / figures.usableWh,
+			share,
+		);
 		sheet.result(
 			'timerShare',
 			'share of the bank for a day on the timer',
-			figures.onTimerWh / figures.usable,
+			figures.onTimerWh / figures.usableWh,
 			share,
 		);
 	}
 }
 
-function writeNeighbours(sheet: Sheet, input: Input): void {
+function writeNeighbours(sheet: Sheet, input: Input, bank: Bank): void {
 	for (const factor of [0.5, 2]) {
-		const other = figuresOf({ ...input, volumeL: input.volumeL * factor });
-		const energy = sheet.show('energy', other.energyWh, { round: 'up' });
+		const other = figuresOf({ ...input, volumeL: input.volumeL * factor }, bank, sheet.rules.mainsVoltageV);
+		const energy = energyText(sheet, other.energyWh);
 		const minutes = writeNumber(other.showerMin, 1, 'down');
-		const fits = other.usable === null || other.leftOnWh <= other.usable;
+		const fits = other.usableWh === null || other.leftOnWh <= other.usableWh;
 		sheet.neighbour(
 			sheet.show('volume', input.volumeL * factor),
 			fits,
@@ -493,9 +524,9 @@ function writeNeighbours(sheet: Sheet, input: Input): void {
 
 /** Full tanks a day that the bank still bears. */
 function writeTipping(sheet: Sheet, input: Input, figures: Figures): void {
-	if (figures.usable === null) return;
+	if (figures.usableWh === null) return;
 	const perTank = figures.energyWh * figures.perWh;
-	const heatUps = (figures.usable - (figures.onTimerWh - input.heatUps * perTank)) / perTank;
+	const heatUps = (figures.usableWh - (figures.onTimerWh - input.heatUps * perTank)) / perTank;
 	if (heatUps <= 0) return;
 	const shown = writeNumber(heatUps, 1, 'down');
 	sheet.tipping(
@@ -537,19 +568,21 @@ function writeFindings(sheet: Sheet, input: Input, figures: Figures): void {
 			physics('mixing balance'),
 		);
 	}
-	if (figures.usable !== null) {
-		const needed = sheet.show('energy', figures.forgottenWh / input.depth, { round: 'up' });
-		const neededAh = sheet.show('charge', figures.forgottenWh / input.depth / input.bankV, { round: 'up' });
-		const takes = sheet.show('energy', figures.forgottenWh, { round: 'up' });
-		const gives = sheet.show('energy', figures.usable, { round: 'down' });
-		if (figures.forgottenWh > figures.usable) {
+	if (figures.usableWh !== null) {
+		const needed = energyText(sheet, figures.forgottenWh / figures.bank.depth);
+		const neededAh = sheet.show('charge', figures.forgottenWh / figures.bank.depth / figures.bank.voltageV, {
+			round: 'up',
+		});
+		const takes = energyText(sheet, figures.forgottenWh);
+		const gives = energyText(sheet, figures.usableWh, 'down');
+		if (figures.forgottenWh > figures.usableWh) {
 			sheet.finding(
 				'warning',
 				'forgotten-heater-empties-bank',
 				sheet.say`Forgotten for a day it takes ${takes}; the bank gives ${gives}. A timer, or a bank of ${needed} (${neededAh}), clears it.`,
 				physics('heat balance'),
 			);
-		} else if (figures.leftOnWh > figures.usable) {
+		} else if (figures.leftOnWh > figures.usableWh) {
 			sheet.finding(
 				'warning',
 				'use-empties-bank',
@@ -559,7 +592,9 @@ function writeFindings(sheet: Sheet, input: Input, figures: Figures): void {
 		}
 	}
 	if (figures.supply === 'inverter' && input.powerW !== undefined) {
-		const bankA = sheet.show('current', (input.powerW * figures.perWh) / input.bankV, { round: 'up' });
+		const bankA = sheet.show('current', (input.powerW * figures.perWh) / figures.bank.voltageV, {
+			round: 'up',
+		});
 		sheet.finding(
 			'note',
 			'inverter-load',

@@ -2,8 +2,9 @@ import { writeNumber } from '../quantity/write.js';
 import {
 	fittingLossSource,
 	type PipeSize,
-	pexSizeNamed,
 	pexSizes,
+	pexSizeWritten,
+	pipeSizePattern,
 	plasticHazenWilliamsC,
 	plasticRoughnessMm,
 	plasticRoughnessSource,
@@ -18,7 +19,7 @@ import {
 	waterSource,
 } from '../tables/water.js';
 import { declareTopic } from '../topic/declare.js';
-import { choice, count, type InputOf, quantity } from '../topic/field.js';
+import { choice, count, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { fromMemory, physics, practice } from '../topic/source.js';
 import { cautionPotable, cautionPressure } from '../water/cautions.js';
@@ -28,6 +29,11 @@ import { waterAt } from '../water/properties.js';
 import { wire } from './wire.js';
 
 const fields = {
+	pipe: text({
+		label: 'pipe size',
+		pattern: pipeSizePattern,
+		help: 'A size of PEX (3/8, 1/2, 3/4 in; 12, 16, 20 mm) to have it judged; leave it out to have one chosen.',
+	}),
 	flowLMin: quantity({
 		label: 'flow',
 		kind: 'flow',
@@ -49,40 +55,26 @@ const fields = {
 		min: 0.1,
 		max: 200,
 		aliases: [
-			'pipe',
 			'run',
 			'length',
 			'long',
-			'pex',
-			'tubing',
-			'hose',
-			'tubo',
-			'tubería',
-			'leitung',
-			'rohr',
-			'schlauch',
-		],
-		required: 'How long is the pipe from the pump to the fixture?',
-	}),
-	sizeMm: quantity({
-		label: 'nominal pipe size',
-		kind: 'thickness',
-		min: 3,
-		max: 80,
-		aliases: [
-			'pex',
-			'pipe size',
+			'away',
 			'pipe',
-			'tube',
+			'pex',
 			'tubing',
 			'line',
-			'nominal',
-			'tubo',
+			'longitud',
+			'largo',
 			'tubería',
-			'rohr',
+			'tubo',
+			'länge',
+			'lang',
+			'entfernt',
 			'leitung',
+			'wasserleitung',
+			'rohr',
 		],
-		help: 'Name a size of PEX (3/8, 1/2, 3/4 in; 12, 16, 20 mm) to have it judged; leave it out to have one chosen.',
+		required: 'How long is the pipe from the pump to the fixture?',
 	}),
 	boreMm: quantity({
 		label: 'bore',
@@ -120,7 +112,7 @@ const fields = {
 			'druck',
 		],
 		fallback: {
-			value: 172,
+			value: 172.369,
 			why: 'the 25 psi at which the usual 12 V pump starts: the least it holds (practice)',
 			confirm: true,
 		},
@@ -141,14 +133,15 @@ const fields = {
 			'needed',
 			'en la ducha',
 			'an der dusche',
+			'left',
 		],
-		fallback: { value: 69, why: '10 psi, enough for a water-saving head (practice)' },
+		fallback: { value: 68.948, why: '10 psi, enough for a water-saving head (practice)' },
 	}),
 	riseM: quantity({
 		label: 'rise from pump to fixture',
 		kind: 'length',
 		min: -3,
-		max: 20,
+		max: 5,
 		aliases: [
 			'rise',
 			'up',
@@ -222,7 +215,6 @@ const fields = {
 		min: 10,
 		max: 60,
 		aliases: ['pump', 'system', 'battery', 'bomba', 'pumpe'],
-		fallback: { value: 12, why: 'the usual pump' },
 	}),
 	wireLengthM: quantity({
 		label: 'wire from the fuse block to the pump, one way',
@@ -244,18 +236,19 @@ export const pipe = declareTopic({
 	words: [
 		'pipe',
 		'pex',
-		'pressure loss',
-		'pressure drop in the pipe',
-		'water pressure',
 		'pipe size',
+		'pressure loss',
+		'pressure drop',
+		'water pressure',
 		'plumbing',
-		'tubing',
 		'water line',
-		'psi at the shower',
-		'tubería',
-		'pérdida de presión',
 		'wasserleitung',
 		'druckverlust',
+		'tubería',
+		'pérdida de presión',
+		'tubing',
+		'psi at the shower',
+		'psi left',
 		'rohr',
 	],
 	examples: [
@@ -324,12 +317,12 @@ function calculatePipe(input: Input, sheet: Sheet) {
 		// The assumed rise gives way to the length that was said.
 		return calculatePipe({ ...input, riseM: input.lengthM }, sheet);
 	}
-	if (input.sizeMm !== undefined && pexSizeNamed(input.sizeMm) === null) {
+	if (input.pipe !== undefined && pexSizeWritten(input.pipe) === null) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read ${sheet.show('thickness', input.sizeMm)} as the pipe size; no tubing of that size is in my tables.`,
+			`I read "${input.pipe}" as the pipe size; no such tubing is in my tables.`,
 			`Name one of: ${pexSizes.map((size) => size.name).join(', ')}; or the bore of a hose.`,
-			'sizeMm',
+			'pipe',
 		);
 	}
 	const judge = (bore: Bore): Judged => {
@@ -394,8 +387,8 @@ function flowOf(input: Input, sheet: Sheet): number {
 }
 
 function namedBore(input: Input, sheet: Sheet): Bore | null {
-	if (input.sizeMm !== undefined) {
-		const size = pexSizeNamed(input.sizeMm);
+	if (input.pipe !== undefined) {
+		const size = pexSizeWritten(input.pipe);
 		return size === null ? null : { name: size.name, boreMm: size.smallestBoreMm, size };
 	}
 	if (input.boreMm === undefined) return null;

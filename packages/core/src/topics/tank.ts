@@ -73,6 +73,8 @@ const fields = {
 			'personas',
 			'personen',
 			'leute',
+			'ppl',
+			'folks',
 		],
 		required: 'How many people live aboard?',
 	}),
@@ -92,6 +94,7 @@ const fields = {
 			'between fills',
 			'autonomía',
 			'autark',
+			'reichen',
 		],
 	}),
 	showers: flag({
@@ -114,10 +117,12 @@ const fields = {
 		min: 0,
 		max: 4,
 		aliases: [
+			'showers',
 			'showers a day',
 			'showers per day',
 			'showers each',
 			'showers a person',
+			'duchas',
 			'duchas al día',
 			'duschen am tag',
 		],
@@ -190,22 +195,23 @@ export const tank = declareTopic({
 	system: 'water',
 	purpose: 'How long the fresh tank lasts, when the gray tank is full, and which comes first.',
 	words: [
-		'tank',
-		'tanks',
 		'fresh water',
 		'gray water',
 		'grey water',
+		'water tank',
 		'fresh tank',
 		'gray tank',
-		'water tank',
-		'how many days of water',
-		'water last',
-		'days of water',
-		'depósito de agua',
-		'aguas grises',
-		'wassertank',
 		'frischwasser',
 		'grauwasser',
+		'agua limpia',
+		'aguas grises',
+		'tank',
+		'tanks',
+		'days of water',
+		'how many days of water',
+		'water last',
+		'wassertank',
+		'depósito de agua',
 	],
 	examples: [
 		'30 gal fresh, 20 gal gray, 2 people, 4 min showers',
@@ -388,7 +394,8 @@ function writeTipping(sheet: Sheet, input: Input, days: Days, wantedD: number | 
 		const there = at(value);
 		return there.grayD < there.freshD === grayFirst;
 	});
-	if (showerH === null) return;
+	// Showers of seconds are no choice.
+	if (showerH === null || showerH < 0.5 / 60) return;
 	const shown = sheet.show('duration', showerH, { unit: 'min' });
 	sheet.tipping(
 		'showerH',

@@ -160,19 +160,18 @@ export const vent = declareTopic({
 	system: 'climate',
 	purpose: 'How often a fan renews the air, how large the intake must be, and what a small one does.',
 	words: [
-		'vent',
 		'ventilation',
 		'roof fan',
 		'air changes',
+		'lüftung',
+		'ventilación',
+		'vent',
 		'exhaust fan',
 		'intake area',
 		'airflow',
-		'cfm',
 		'air changes per hour',
-		'ventilación',
-		'ventilador',
-		'lüftung',
 		'dachlüfter',
+		'ventilador',
 		'luftwechsel',
 	],
 	examples: [
@@ -378,7 +377,7 @@ function writeResults(sheet: Sheet, input: Input, air: Air, real: number, change
 	}
 }
 
-const noiseSource = fromMemory('VDI 2081', 'flow noise of a straight duct');
+const noiseSource = fromMemory('VDI 2081', 'flow noise of grilles');
 
 function writeNeighbours(sheet: Sheet, input: Input, air: Air): void {
 	for (const factor of [0.5, 2]) {

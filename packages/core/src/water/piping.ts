@@ -46,7 +46,7 @@ export function runLoss(run: PipeRun, boreMm: number): RunLoss {
 		water,
 	);
 	const k = (fitting: Fitting) => {
-		const own = fittingK(fitting, run.insert ? boreMm * insertBoreRatio : boreMm);
+		const own = fittingK(fitting, boreMm);
 		return run.insert ? insertFittingK(own, insertBoreRatio) : own;
 	};
 	const kinds = ['elbow', 'tee', 'valve'] as const;
