@@ -183,6 +183,17 @@ describe('follow-ups', () => {
 		expect(result(await say('and at 20 ft?'), 'conductor')).toBe('2 AWG');
 	});
 
+	test('a thread under the message that shows an answer goes on with it', async () => {
+		const { answer } = await say('40A 12V 15 ft');
+		await chat.shown({ shop: 'demo', channel: 'c1', message: 'm77', entry: answer.entry as number });
+		const reply = await say('and at 20 ft?', {
+			thread: 'm77',
+			person: { id: 'u2', name: 'Sam', lead: false },
+		});
+		expect(result(reply, 'conductor')).toBe('2 AWG');
+		expect((await say('and at 20 ft?', { thread: 'm77', channel: 'c2' })).answer.status).not.toBe('answered');
+	});
+
 	test('the thread is remembered after a restart', async () => {
 		const folder = mkdtempSync(join(tmpdir(), 'lugbook-'));
 		const databaseUrl = `sqlite:${join(folder, 'log.sqlite')}`;

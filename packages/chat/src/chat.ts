@@ -6,6 +6,7 @@ import { logExample, logVerbs } from './commands/log.js';
 import { size } from './commands/size.js';
 import { failureAnswer, isLogError } from './failure.js';
 import { helpFor } from './help.js';
+import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { listed, replyWith } from './reply.js';
 import { replay, type ShopDefaults, Turn } from './turn.js';
@@ -43,6 +44,11 @@ export class Chat {
 
 	async close(): Promise<void> {
 		await this.log.close();
+	}
+
+	/** Remembers which message of the platform shows an answer: its thread then goes on with that question. */
+	async shown(shown: Shown): Promise<void> {
+		await rememberShown(this.log, shown);
 	}
 
 	/** Answers a message. Every path ends in a reply; what is kept is durable when it resolves. */

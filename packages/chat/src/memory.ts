@@ -59,7 +59,7 @@ export async function lastQuestion(
 		...(where.thread === null ? { personId: where.personId } : {}),
 		limit: 10,
 	});
-	for (const entry of entries) {
+	for (const entry of [...entries, ...(await shownAt(log, where))]) {
 		const exchange = exchangeOf(entry);
 		// "why" and "show the working" are about a question and are not one themselves.
 		if (exchange?.request != null && exchange.answer.status !== 'listed') {
@@ -74,6 +74,44 @@ export async function lastQuestion(
 		}
 	}
 	return null;
+}
+
+/** Where an answer stands on its platform: the message that shows it. */
+export interface Shown {
+	readonly shop: string;
+	readonly channel: string;
+	/** the platform's id of the message */
+	readonly message: string;
+	readonly entry: number;
+}
+
+/** Remembers which message shows an answer, so that a thread under it goes on with its question. */
+export async function rememberShown(log: Log, { shop, channel, message, entry }: Shown): Promise<void> {
+	await log.setSetting(shop, `entry shown as ${channel} ${message}`, String(entry));
+	await log.setSetting(shop, `message of ${entry}`, JSON.stringify({ channel, message }));
+}
+
+const placeSchema = z.object({ channel: z.string(), message: z.string() });
+
+/** The message that shows an answer, where its platform told. */
+export async function placeOf(
+	log: Log,
+	shop: string,
+	entry: number,
+): Promise<{ readonly channel: string; readonly message: string } | null> {
+	const kept = await log.getSetting(shop, `message of ${entry}`);
+	return kept === null ? null : placeSchema.parse(JSON.parse(kept));
+}
+
+/** The answer that the message at the head of a thread shows. */
+async function shownAt(
+	log: Log,
+	where: { readonly shop: string; readonly channel: string; readonly thread: string | null },
+): Promise<Entry[]> {
+	if (where.thread === null) return [];
+	const number = await log.getSetting(where.shop, `entry shown as ${where.channel} ${where.thread}`);
+	const entry = number === null ? null : await log.entry(where.shop, Number(number));
+	return entry === null ? [] : [entry];
 }
 
 const boundBody = z.object({ build: z.string() });
