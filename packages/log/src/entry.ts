@@ -29,6 +29,8 @@ export const LIMITS = {
 	/** Shop, delivery, platform, channel, thread, build, topic, state, a person's id. */
 	idBytes: 512,
 	personNameBytes: 1024,
+	/** Distinct words of an entry that can be found by `words`, taken together; later ones are not indexed. */
+	indexedBytes: 256 * 1024,
 	settingKeyBytes: 256,
 	settingValueBytes: 256 * 1024,
 	pathBytes: 4096,

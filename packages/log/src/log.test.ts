@@ -226,6 +226,16 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 			expect(rest.next).toBeNull();
 		});
 
+		test('clocks that jump change no order: the number alone makes it', async () => {
+			const clock = ['2026-05-04', '2016-12-31', '2036-05-04', '2026-05-04', '1999-01-01'];
+			for (const day of clock) await appended({ at: `${day}T23:59:59.999Z`, thread: 'T1' });
+			expect(numbersOf((await log.find('local', {})).entries)).toEqual([5, 4, 3, 2, 1]);
+			expect((await log.latestInThread('local', 'C1', 'T1'))?.number).toBe(5);
+			const folded = await log.fold('local', {}, [] as number[], (all, entry) => [...all, entry.number]);
+			expect(folded).toEqual([1, 2, 3, 4, 5]);
+			expect((await log.verify()).ok).toBe(true);
+		});
+
 		test('an entry written between two pages neither doubles nor hides one', async () => {
 			for (let count = 0; count < 4; count += 1) await appended();
 			const first = await log.find('local', { limit: 2 });
@@ -282,6 +292,18 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 			expect(await found('?!')).toEqual([]);
 			expect(await found('')).toEqual([]);
 			expect(await found('near or not and')).toEqual([]);
+		});
+
+		test('a text that is no language is kept whole, and found by its first words', async () => {
+			// Each word is distinct, and together they are longer than an index takes.
+			const text = Array.from(
+				{ length: 12_000 },
+				(_, n) => `w${'abcdefghij'.charAt(n % 10)}${toLetters(n)}`,
+			).join(' ');
+			const body = { headline: Array.from({ length: 60_000 }, (_, n) => `h${toLetters(n)}`).join(' ') };
+			const entry = await appended({ text, body });
+			expect(await log.entry('local', 1)).toEqual(entry);
+			expect(numbersOf((await log.find('local', { words: text.slice(0, 10) })).entries)).toEqual([1]);
 		});
 
 		test('words of another shop stay there', async () => {
@@ -421,6 +443,11 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 		expect((await log.head('local'))?.number).toBe(10);
 	});
 });
+
+/** A number in letters, so that it is one word. */
+function toLetters(n: number): string {
+	return n.toString(26).replaceAll(/\d/g, (digit) => 'qrstuvwxyz'.charAt(Number(digit)));
+}
 
 function isObject(value: Json): value is { [key: string]: Json } {
 	return typeof value === 'object' && value !== null && !Array.isArray(value);

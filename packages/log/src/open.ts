@@ -1,6 +1,6 @@
 import { Migrator, sql } from 'kysely';
 import type { Database } from './database.js';
-import { LogError } from './errors.js';
+import { LogError, messageOf } from './errors.js';
 import type { Log, LogOptions } from './log.js';
 import { migrationsFor } from './migrations.js';
 import { retrying } from './retry.js';
@@ -16,7 +16,15 @@ const DEFAULT_PATIENCE_MS = 5000;
  */
 export async function openLog(url: string, options: LogOptions = {}): Promise<Log> {
 	const patienceMs = options.patienceMs ?? DEFAULT_PATIENCE_MS;
-	const database = await openDatabase(url, patienceMs);
+	const database = await openDatabase(url, patienceMs).catch((error: unknown) => {
+		if (error instanceof LogError) throw error;
+		// A driver that can't even be loaded, e.g. one built for another version of Node.
+		throw new LogError(
+			'unavailable',
+			`the driver of the log's database can't be used: ${messageOf(error)}`,
+			error,
+		);
+	});
 	try {
 		await retrying(database, patienceMs, () => migrate(database));
 	} catch (error) {

@@ -3,6 +3,7 @@ import pg from 'pg';
 import { FIRST_PREVIOUS_HASH } from './chain.js';
 import type { Database, DatabaseOptions, Head } from './database.js';
 import { driverCode, LogError, messageOf } from './errors.js';
+import { retrying } from './retry.js';
 import type { Tables } from './tables.js';
 import { isPrefix } from './words.js';
 
@@ -29,7 +30,8 @@ export async function openPostgres(url: string, options: DatabaseOptions): Promi
 	pool.on('connect', (client) => client.on('error', () => undefined));
 	const database = new PostgresDatabase(pool);
 	try {
-		await database.checkServer();
+		// A server that is just coming up is waited for.
+		await retrying(database, options.patienceMs, () => database.checkServer());
 	} catch (error) {
 		await database.close();
 		throw toLogError(error);

@@ -24,6 +24,7 @@ import {
 	filtered,
 	type LogFilter,
 } from './find.js';
+import { forgetIn } from './forget.js';
 import type { Json } from './json.js';
 import type { Log } from './log.js';
 import type { Leaves } from './merkle.js';
@@ -41,7 +42,7 @@ import { retrying } from './retry.js';
 import { type EntryRow, entryWhere, headOf, toEntry } from './rows.js';
 import type { Tables } from './tables.js';
 import { type VerifyReport, verifyShop } from './verify.js';
-import { wordsOf } from './words.js';
+import { indexedWordsOf } from './words.js';
 
 /** Entries that `fold` holds in memory at a time. */
 const FOLD_PAGE = 200;
@@ -195,41 +196,14 @@ export class SqlLog implements Log {
 		// A second try, after a commit whose answer was lost, finds nothing left to erase: the first count stands.
 		let erased = 0;
 		await this.#write(shop, async (transaction) => {
-			// Locking the head of a shop that isn't there would make it.
-			if ((await headOf(transaction, shop)) === null) return;
-			await this.#database.lockHead(transaction, shop);
-			erased = Math.max(erased, await this.#forgetIn(transaction, shop, personId));
+			const count = await forgetIn(this.#database, transaction, { shop, personId }, (entry) =>
+				this.#wordsOf(entry, ''),
+			);
+			erased = Math.max(erased, count);
 		});
 		// They are erased already; a file that somebody else is reading is only cleaned later.
 		if (erased > 0) await this.#read(() => this.#database.scrub()).catch(() => undefined);
 		return erased;
-	}
-
-	async #forgetIn(transaction: Transaction<Tables>, shop: string, personId: string): Promise<number> {
-		const theirs = await transaction
-			.selectFrom('erasable')
-			.innerJoin('entries', (join) =>
-				join.onRef('entries.shop', '=', 'erasable.shop').onRef('entries.number', '=', 'erasable.number'),
-			)
-			.select(['entries.id', 'entries.build', 'entries.topic', 'entries.body'])
-			.where('erasable.shop', '=', shop)
-			.where('erasable.person_id', '=', personId)
-			.execute();
-		await this.#database.unindexWords(
-			transaction,
-			theirs.map((entry) => entry.id),
-		);
-		for (const { id, build, topic, body } of theirs) {
-			await this.#database.indexWords(transaction, id, this.#wordsOf({ build, topic, bodyText: body }, ''));
-		}
-		for (const table of ['erasable', 'people'] as const) {
-			await transaction
-				.deleteFrom(table)
-				.where('shop', '=', shop)
-				.where('person_id', '=', personId)
-				.execute();
-		}
-		return theirs.length;
 	}
 
 	async shops(): Promise<string[]> {
@@ -352,7 +326,7 @@ export class SqlLog implements Log {
 
 	#wordsOf(entry: Pick<CheckedEntry, 'build' | 'topic' | 'bodyText'>, text: string): string[] {
 		const searchable = this.#searchable(JSON.parse(entry.bodyText) as Json);
-		return wordsOf([text, entry.build ?? '', entry.topic ?? '', searchable].join('\n'));
+		return indexedWordsOf([text, entry.build ?? '', entry.topic ?? '', searchable].join('\n'));
 	}
 
 	async #read<T>(task: () => Promise<T>): Promise<T> {

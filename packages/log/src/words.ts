@@ -1,3 +1,5 @@
+import { LIMITS } from './entry.js';
+
 /** Longest word kept in the index; longer runs of letters are no words of the trade. */
 const WORD_LENGTH = 64;
 
@@ -11,6 +13,18 @@ export function wordsOf(text: string): string[] {
 		.toLowerCase()
 		.match(/\p{N}+|[\p{L}\p{M}]+/gu);
 	return [...new Set((runs ?? []).map((run) => [...run].slice(0, WORD_LENGTH).join('')))];
+}
+
+/**
+ * The words of a text that go into the index: all of them, up to a length that both databases take. A text as long
+ * as is allowed stays below it unless it is no language.
+ */
+export function indexedWordsOf(text: string): string[] {
+	let bytes = 0;
+	return wordsOf(text).filter((word) => {
+		bytes += Buffer.byteLength(word);
+		return bytes <= LIMITS.indexedBytes;
+	});
 }
 
 /** A word that may be the beginning of a longer one. A number may not: "12" must not find "120". */
