@@ -51,7 +51,7 @@ export interface SolvedBeam {
 	readonly momentNm: (x: number) => number;
 	/** shear force just right of x, upward on the left face positive [N] */
 	readonly shearN: (x: number) => number;
-	/** ends, supports, ends of loads and all places where the beam is level: the largest sag of any stretch is there */
+	/** ends, supports, ends of loads and all places where the beam is level: the largest sag of any stretch is at one */
 	readonly deflectionPlaces: readonly number[];
 	/** largest sag or hog by size */
 	readonly largestDeflection: Extreme;
@@ -131,7 +131,7 @@ export function solveBeam(beam: Beam): SolvedBeam | null {
 	const breaks = breakpoints(beam);
 	const bends = breaks.flatMap((x, index) => stationaryMoments(x, breaks[index + 1], shearN));
 	const moments = [...breaks.flatMap((x) => [x, x - tiny(beam)]), ...bends].filter((x) => x >= 0);
-	const deflectionPlaces = [...breaks, ...levelPlaces(breaks, bends, momentNm, slopeRad)];
+	const deflectionPlaces = levelPlaces([...breaks, ...bends], tiny(beam), momentNm, slopeRad);
 	return {
 		beam,
 		reactions,
@@ -206,29 +206,28 @@ function stationaryMoments(from: number, to: number | undefined, shearN: (x: num
 }
 
 /**
- * Where the beam is level. Between breakpoints, peaks of the moment and points of no moment the slope only rises or
- * only falls, so that each such stretch holds one level place at most.
+ * The places given and those where the beam is level. Between breakpoints, peaks of the moment and points of no moment
+ * the slope only rises or only falls, so that each such stretch holds one level place at most.
  */
 function levelPlaces(
-	breaks: readonly number[],
-	bends: readonly number[],
+	places: readonly number[],
+	step: number,
 	momentNm: (x: number) => number,
 	slopeRad: (x: number) => number,
 ): number[] {
-	const stretches = [...breaks, ...bends].toSorted((a, b) => a - b);
+	const stretches = places.toSorted((a, b) => a - b);
+	// A fixed support's couple makes the moment jump: a stretch ends just before it.
 	const cuts = stretches.flatMap((from, index) => {
 		const to = stretches[index + 1];
-		return to === undefined ? [] : crossing(from, to, momentNm);
+		return to === undefined ? [] : crossing(from, to - step, momentNm);
 	});
 	const all = [...stretches, ...cuts].toSorted((a, b) => a - b);
-	return all.flatMap((from, index) => {
-		const to = all[index + 1];
-		return to === undefined ? [] : crossing(from, to, slopeRad);
-	});
+	return [...all, ...all.flatMap((from, index) => crossing(from, all[index + 1], slopeRad))];
 }
 
 /** The place where a function that only rises or falls changes its sign, by halving. */
-function crossing(from: number, to: number, of: (x: number) => number): number[] {
+function crossing(from: number, to: number | undefined, of: (x: number) => number): number[] {
+	if (to === undefined) return [];
 	let low = from;
 	let high = to;
 	const sign = Math.sign(of(low));

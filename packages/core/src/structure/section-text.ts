@@ -2,8 +2,11 @@ import { isPossible, type Shape } from './sections.js';
 
 const number = '\\d+(?:[.,]\\d+)?';
 
+/** What makes "2x200w" and "2x80 kg" a number of things. */
+const otherUnits = 'k?wh?|m?ah?|v|kg|g|lbs?|oz|n|l|gal|m|cm|ft|psi|bar|people|persons';
+
 /** A section as the trade writes it: "40x40x2", "1.5x1.5x0.125 in", "25x2 round". For reading text. */
-export const sectionPattern = `(?<![\\d.])${number}x${number}(?:x${number})?\\s?(?:mm|in|")?(?!\\s?[a-zA-Z]{1,2}\\b|\\d)`;
+export const sectionPattern = `(?<![\\d.,x])${number}\\s?x\\s?${number}(?:\\s?x\\s?${number})?(?![\\d.]|\\s?(?:${otherUnits})\\b)(?:\\s?(?:mm\\b|in\\b(?!\\s+(?:the|a|an|my|our)\\b)|"))?`;
 
 /** An extrusion alloy with its temper: "6061-T6". For reading text. */
 export const alloyPattern = '\\b6(?:063|061|005A?|105)(?:\\s?-?\\s?T\\d{1,2})?\\b';

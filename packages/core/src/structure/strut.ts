@@ -125,7 +125,8 @@ export function springTravel(lid: Lid): { readonly longestM: number; readonly sh
 }
 
 /**
- * The extended force one spring needs so that the springs alone hold the lid at every angle from `fromDeg` to open.
+ * The extended force one spring needs so that the springs alone hold the lid at every angle from `fromDeg` to open at
+ * which its weight would close it.
  *
  * @param reserve how much more than the bare balance, 1.1 for a tenth
  * @returns [N], or null where at some angle the spring's line passes the hinge on the wrong side
