@@ -4,6 +4,7 @@ import {
 	type Chemistry,
 	ieee485Factor,
 	ieee485FromMemorySource,
+	ieee485LargestFactor,
 	ieee485Source,
 	lithiumColdCapacity,
 	lithiumColdSource,
@@ -118,8 +119,9 @@ export interface ColdShare {
 
 /**
  * Share of the rated capacity at a cell temperature; never more than 1.
- * Lead-acid: the lower of 1 over the IEEE 485 factor and the Army's percentages, which are for another discharge
- * rate; below −3.9 °C the Army's alone. @returns null where no table reaches (below −17.8 °C and −20 °C)
+ * Lead-acid: 1 over the IEEE 485 factor; below −3.9 °C, where that table ends, the Army's percentages, which are for
+ * a faster discharge, but never more than at the end of the table.
+ * @returns null where no table reaches (below −17.8 °C for lead-acid, −20 °C for lithium)
  */
 export function coldShare(chemistry: Chemistry, temperatureC: number): ColdShare | null {
 	if (temperatureC >= 25) return { share: 1, source: warmSource };
@@ -127,11 +129,12 @@ export function coldShare(chemistry: Chemistry, temperatureC: number): ColdShare
 		const share = interpolate(lithiumColdCapacity, temperatureC);
 		return share === null ? null : { share, source: lithiumColdSource };
 	}
-	const army = interpolate(armyColdCapacity, temperatureC);
 	const factor = ieee485Factor(temperatureC);
-	if (army === null) return null;
-	if (factor === null || army < 1 / factor) return { share: army, source: armyColdSource };
-	return { share: 1 / factor, source: temperatureC < 4.4 ? ieee485FromMemorySource : ieee485Source };
+	if (factor !== null) {
+		return { share: 1 / factor, source: temperatureC < 4.4 ? ieee485FromMemorySource : ieee485Source };
+	}
+	const army = interpolate(armyColdCapacity, temperatureC);
+	return army === null ? null : { share: Math.min(army, 1 / ieee485LargestFactor), source: armyColdSource };
 }
 
 /** What raises the capacity to be installed above the charge that is drawn. */

@@ -109,6 +109,38 @@ export const simulationFields = {
 		help: 'In place of a list: taken evenly over the day.',
 	}),
 	...optionalArrayFields,
+	panelW: quantity({
+		label: 'rated power of a panel',
+		kind: 'power',
+		min: 1,
+		max: 20_000,
+		// A power with none of these words is a load's.
+		aliases: [
+			'solar',
+			'panel',
+			'panels',
+			'of solar',
+			'of panels',
+			'module',
+			'modules',
+			'pv',
+			'solar panel',
+			'solar panels',
+			'array',
+			'placa',
+			'placas',
+			'placas solares',
+			'panel solar',
+			'paneles',
+			'paneles solares',
+			'solarmodul',
+			'solarmodule',
+			'modul',
+			'solaranlage',
+			'photovoltaik',
+			'sonne',
+		],
+	}),
 	place: place({
 		label: 'place',
 		aliases: ['in', 'at', 'near', 'place', 'location', 'lugar', 'ort'],
@@ -124,7 +156,21 @@ export const simulationFields = {
 		kind: 'duration',
 		min: 24,
 		max: 24 * 365,
-		aliases: ['for', 'over', 'period', 'during', 'run', 'days', 'trip', 'zeitraum', 'durante', 'über'],
+		aliases: [
+			'for',
+			'over',
+			'period',
+			'during',
+			'run',
+			'trip',
+			'simulate',
+			'simulation',
+			'simular',
+			'simulieren',
+			'zeitraum',
+			'durante',
+			'über',
+		],
 	}),
 	driveH: quantity({
 		label: 'driving a day',
@@ -312,11 +358,24 @@ export function planSimulation(input: SimulationInput, sheet: Sheet): VanSimulat
 	}
 
 	const stray = partLoads(input.loads ?? [], { current: false, duration: true });
-	const loadShape = readLoads(input, stray.items, classV, sheet);
+	const { items, barePowerW } = partArray(input, stray.items);
+	const loadShape = readLoads(input, items, classV, sheet);
 	if (!Array.isArray(loadShape)) return loadShape;
 	const periodH = input.periodH ?? stray.stray.durationsH.find((hours) => hours >= 24);
 
-	const ratedW = ratedPower(input);
+	const ratedW = ratedPower(input) ?? barePowerW;
+	if (barePowerW !== null) {
+		sheet.assume(
+			'arrayW',
+			'rated power of the array',
+			barePowerW,
+			'a power with neither name nor hours at a place',
+			{
+				kind: 'power',
+				confirm: true,
+			},
+		);
+	}
 	const wantsSun = ratedW !== null || (input.place !== undefined && bank !== null);
 	if (ratedW !== null && input.place === undefined) {
 		return sheet.ask({
@@ -469,6 +528,21 @@ export function solveSimulation(input: SimulationInput, sheet: Sheet): SolvedSim
 			? plan.powers
 			: { ...plan.perW, solarW: plan.perW.solarW.map((value) => value * arrayW) };
 	return { plan, run: simulate(powers, bank), powers, bank, capacityWh, arrayW, bankFound, arrayFound };
+}
+
+/** "300Ah 600W Moab june 1.5 kWh a day": a lone power beside a place is the array, not a load. */
+function partArray(
+	input: SimulationInput,
+	items: NonNullable<SimulationInput['loads']>,
+): { readonly items: NonNullable<SimulationInput['loads']>; readonly barePowerW: number | null } {
+	if (input.place === undefined || ratedPower(input) !== null) return { items, barePowerW: null };
+	const bare = items.filter(
+		(item) =>
+			item.powerW !== undefined && Object.values(item).filter((value) => value !== undefined).length === 1,
+	);
+	const [only] = bare;
+	if (bare.length !== 1 || only?.powerW === undefined) return { items, barePowerW: null };
+	return { items: items.filter((item) => item !== only), barePowerW: only.powerW };
 }
 
 function readLoads(

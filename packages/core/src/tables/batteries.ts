@@ -186,11 +186,13 @@ export const ieee485Source = published('IEEE 485', 'Table 1, temperature factor 
 export const ieee485FromMemorySource = fromMemory('IEEE 485', 'Table 1, rows below 40 °F');
 export const warmSource = published('UPS battery capacity worksheet', 'no credit above 25 °C: factor 1.0');
 
+/** Factor at the cold end of the table, −3.9 °C. */
+export const ieee485LargestFactor = 1.52;
+
 /** Capacity of a lead-acid vehicle battery left in the cold [°C, share]. */
 export const armyColdCapacity: readonly (readonly [temperatureC: number, share: number])[] = [
 	[-17.8, 0.4],
 	[0, 0.75],
-	[25, 1],
 ];
 export const armyColdSource = published('TM 10-6140-200-14', 'paragraph 1-9: 75 % at 32 °F, 40 % at 0 °F');
 
