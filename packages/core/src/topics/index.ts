@@ -15,6 +15,7 @@ import { hotWater } from './hot-water.js';
 import { inflate } from './inflate.js';
 import { inverter } from './inverter.js';
 import { moisture } from './moisture.js';
+import { network } from './network.js';
 import { payload } from './payload.js';
 import { pipe } from './pipe.js';
 import { restraint } from './restraint.js';
@@ -45,6 +46,7 @@ export const topics: readonly AnyTopic[] = [
 	inflate,
 	inverter,
 	moisture,
+	network,
 	payload,
 	pipe,
 	restraint,
