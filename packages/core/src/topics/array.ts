@@ -4,6 +4,7 @@ import { writeNumber } from '../quantity/write.js';
 import { mountingOf } from '../solar/array-fields.js';
 import { cautionLive, cautionOrder } from '../solar/cautions.js';
 import { designCooling, recordLow } from '../solar/climate.js';
+import { type Panel, readPanel } from '../solar/panel.js';
 import { sapmSource, sapmTemperatures } from '../solar/photovoltaic.js';
 import { isDecision, readPlace } from '../solar/place-input.js';
 import type { Place } from '../solar/places.js';
@@ -19,13 +20,7 @@ import {
 	stringVocV,
 } from '../solar/strings.js';
 import { dcRatingsA, dcRatingsSource } from '../tables/devices.js';
-import {
-	moduleClasses,
-	moduleClassFor,
-	moduleClassSource,
-	necCurrentSource,
-	shortOverMpp,
-} from '../tables/modules.js';
+import { necCurrentSource } from '../tables/modules.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, count, flag, type InputOf, place, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
@@ -56,7 +51,7 @@ const fields = {
 		kind: 'power',
 		min: 1,
 		max: 1000,
-		aliases: ['panel', 'panels', 'solar', 'each', 'module', 'placa', 'modul'],
+		aliases: ['panel', 'solar', 'each', 'module', 'placa', 'modul'],
 	}),
 	bankV: quantity({
 		label: 'bank voltage',
@@ -287,21 +282,46 @@ const vmpPerK = -0.0042;
 const runningMarginV = 1;
 /** Charging voltage of a 12 V class bank, the upper end [V]. */
 const chargingV = 14.6;
+/** Battery voltage to which a PWM controller pulls a string, for the 12 V class [V] (practice). */
+const pwmV = 13.4;
 /** Around roof wiring in the sun [°C] (practice). */
 const roofC = 60;
-
-/** A panel with all its figures, given or typical. */
-interface Panel {
-	readonly ratedW: number;
-	readonly vocV: number;
-	readonly vmpV: number;
-	readonly iscA: number;
-	readonly vocPerK: number | null;
-}
 
 interface Layout {
 	readonly series: number;
 	readonly parallel: number;
+}
+
+/** What the panels make together; null where only voltages were named. */
+interface Output {
+	readonly arrayW: number;
+	/** short-circuit current of one panel [A] */
+	readonly iscA: number;
+	/** NEC 690.8: 1.25 times the short-circuit current, and 1.25 again for conductors [A] */
+	readonly shortA: number;
+	readonly conductorA: number;
+	/** into the battery [A] */
+	readonly outA: number;
+}
+
+/** Everything the answer rests on. */
+interface Strings {
+	readonly panel: Panel;
+	readonly layout: Layout;
+	readonly output: Output | null;
+	readonly classV: number;
+	readonly lowC: number;
+	readonly cold: ColdFactor;
+	/** open-circuit voltage of a string in the cold [V] */
+	readonly coldV: number;
+	readonly cellC: number;
+	/** voltage of greatest power of a string in the heat, and what charging takes [V] */
+	readonly hotV: number;
+	readonly neededV: number;
+	readonly fewest: number;
+	/** most in series that the controller bears, or null where its voltage was not named */
+	readonly most: number | null;
+	readonly tooHigh: boolean;
 }
 
 function calculateArray(input: Input, sheet: Sheet) {
@@ -316,10 +336,15 @@ function calculateArray(input: Input, sheet: Sheet) {
 			'bankV',
 		);
 	}
-	const panel = panelOf(input, sheet);
-	if ('question' in panel) return sheet.ask(panel);
-	if ('text' in panel) return sheet.refuse('contradiction', panel.text, panel.instead, panel.field);
-
+	const panel = readPanel(input, sheet);
+	if ('code' in panel) return sheet.refuse(panel.code, panel.text, panel.instead, panel.field);
+	if (input.lengthM !== undefined && panel.iscA === null) {
+		return sheet.ask({
+			name: 'panelW',
+			label: 'rated power of a panel',
+			question: 'How many watts has one panel (or what is its Isc)? The roof run takes its current.',
+		});
+	}
 	const lowC = input.lowC ?? lowAt(where as Place, sheet);
 	const hotAirC = input.hotC ?? hotAt(where, sheet);
 	const cold = coldFactor(lowC, panel.vocPerK);
@@ -330,144 +355,50 @@ function calculateArray(input: Input, sheet: Sheet) {
 	const fewest = fewestInSeries(neededV, hotVmpV);
 	const most =
 		input.controllerV === undefined ? null : mostInSeries(input.controllerV, panel.vocV, cold.factor);
-
 	const layout = layoutOf(input, fewest, most, sheet);
 	if ('text' in layout) return sheet.refuse('contradiction', layout.text, layout.instead, layout.field);
 	const coldV = stringVocV(panel.vocV, layout.series, cold.factor);
-	const arrayW = panel.ratedW * layout.series * layout.parallel;
-	const outA = input.controller === 'pwm' ? designShortA(panel.iscA, layout.parallel) : arrayW / classV;
-
-	sheet.caution(cautionLive, cautionOrder, cautionDisconnect, cautionSourceEnd);
-	writeWorking(sheet, { panel, layout, cold, lowC, cellC, hotVmpV, arrayW, classV });
-	writeResults(sheet, input, { panel, layout, coldV, hotVmpV, fewest, most, arrayW, outA, lowC });
-	writeNeighbours(sheet, input, panel, layout, cold);
-	wireTheRun(input, sheet, panel, layout, hotVmpV);
-	const tooHigh = input.controllerV !== undefined && coldV > input.controllerV;
-	writeFindings(sheet, input, {
+	const strings: Strings = {
 		panel,
 		layout,
-		coldV,
-		hotVmpV,
-		neededV,
-		outA,
-		arrayW,
+		output: outputOf(panel, layout, input.controller, classV),
 		classV,
 		lowC,
-		most,
-		tooHigh,
-	});
-	return decide(sheet, input, {
-		panel,
-		layout,
-		coldV,
-		hotVmpV,
-		neededV,
-		outA,
-		lowC,
 		cold,
-		most,
+		coldV,
+		cellC,
+		hotV: hotVmpV * layout.series,
+		neededV,
 		fewest,
-		tooHigh,
-	});
+		most,
+		tooHigh: input.controllerV !== undefined && coldV > input.controllerV,
+	};
+	sheet.caution(cautionLive, cautionOrder, cautionDisconnect, cautionSourceEnd);
+	writeWorking(sheet, strings);
+	writeResults(sheet, input, strings);
+	writeNeighbours(sheet, input, panel, layout, cold);
+	wireTheRun(input, sheet, strings);
+	writeFindings(sheet, input, strings);
+	return decide(sheet, input, strings);
 }
 
-function panelOf(
-	input: Input,
-	sheet: Sheet,
-):
-	| Panel
-	| { readonly name: string; readonly label: string; readonly question: string }
-	| { readonly text: string; readonly instead: string; readonly field: string } {
-	const ratedGivenW =
-		input.panelW ??
-		(input.vmpV !== undefined && input.impA !== undefined ? input.vmpV * input.impA : undefined);
-	const typical =
-		input.cells === undefined
-			? moduleClassFor(ratedGivenW ?? classByVoc(input.vocV))
-			: moduleClasses[input.cells];
-	const needsTypical = input.vocV === undefined || (input.vmpV === undefined && input.iscA === undefined);
-	if (ratedGivenW === undefined && input.iscA === undefined && input.impA === undefined) {
-		return {
-			name: 'panelW',
-			label: 'rated power of a panel',
-			question: 'How many watts has one panel (or what is its Isc)?',
-		};
-	}
-	if (needsTypical) {
-		sheet.assume(
-			'cells',
-			'kind of panel',
-			typical.label,
-			'by its power, as the label was not named: read Voc, Vmp and Isc from it',
-			{ confirm: true },
-		);
-		sheet.source(moduleClassSource);
-	}
-	const vocV = input.vocV ?? typical.vocV;
-	if (input.vocV === undefined) {
-		sheet.assume('vocV', 'open-circuit voltage of a panel', vocV, 'the high end of its kind (practice)', {
-			kind: 'voltage',
-			confirm: true,
-		});
-	}
-	// Where only the open-circuit voltage is known, the voltage of greatest power is some three quarters of it.
-	const vmpV = input.vmpV ?? (input.vocV === undefined ? typical.vmpV : 0.78 * input.vocV);
-	if (input.vmpV === undefined) {
-		sheet.assume(
-			'vmpV',
-			'voltage of greatest power of a panel',
-			vmpV,
-			input.vocV === undefined
-				? 'the low end of its kind (practice)'
-				: 'the low end: some 78 % of the open-circuit voltage (practice)',
-			{ kind: 'voltage', confirm: true },
-		);
-	}
-	if (vmpV >= vocV) {
-		return {
-			text: sheet.say`A panel can't give its greatest power at ${sheet.show('voltage', vmpV)} when its open-circuit voltage is ${sheet.show('voltage', vocV)}.`,
-			instead: 'Read Voc (the higher) and Vmp (the lower) from the label again.',
-			field: 'vmpV',
-		};
-	}
-	const impA =
-		input.impA ?? (ratedGivenW === undefined ? (input.iscA as number) / shortOverMpp : ratedGivenW / vmpV);
-	const iscA = input.iscA ?? impA * shortOverMpp;
-	if (input.iscA === undefined) {
-		sheet.assume(
-			'iscA',
-			'short-circuit current of a panel',
-			iscA,
-			'110 % of the current of greatest power (practice)',
-			{ kind: 'current', confirm: true },
-		);
-	}
-	if (input.iscA !== undefined && input.impA !== undefined && input.impA > input.iscA) {
-		return {
-			text: sheet.say`The current of greatest power, ${sheet.show('current', input.impA)}, can't be over the short-circuit current, ${sheet.show('current', input.iscA)}.`,
-			instead: 'Read Isc (the higher) and Imp (the lower) from the label again.',
-			field: 'impA',
-		};
-	}
-	const ratedW = ratedGivenW ?? vmpV * impA;
-	if (input.panelW !== undefined && input.iscA !== undefined && input.vocV !== undefined) {
-		// No panel gives more than about 85 % of Voc times Isc, and none worth buying under half of it.
-		const share = input.panelW / (input.vocV * input.iscA);
-		if (share > 0.95 || share < 0.45) {
-			return {
-				text: sheet.say`${sheet.show('power', input.panelW)} does not go with Voc ${sheet.show('voltage', input.vocV)} and Isc ${sheet.show('current', input.iscA)}: their product is ${sheet.show('power', input.vocV * input.iscA)}, and a panel gives 60 to 85 % of it.`,
-				instead: 'Give the figures of one panel, from its label.',
-				field: 'panelW',
-			};
-		}
-	}
-	const vocPerK = input.vocPerK === undefined ? null : -Math.abs(input.vocPerK);
-	return { ratedW, vocV, vmpV, iscA, vocPerK };
-}
-
-/** A panel's power as its open-circuit voltage lets suppose, for the kind of panel alone [W]. */
-function classByVoc(vocV: number | undefined): number {
-	return vocV === undefined || vocV <= 28 ? 100 : vocV <= 44 ? 350 : 500;
+function outputOf(
+	panel: Panel,
+	layout: Layout,
+	controller: Input['controller'],
+	classV: number,
+): Output | null {
+	if (panel.ratedW === null || panel.iscA === null) return null;
+	const arrayW = panel.ratedW * layout.series * layout.parallel;
+	const shortA = designShortA(panel.iscA, layout.parallel);
+	return {
+		arrayW,
+		iscA: panel.iscA,
+		shortA,
+		conductorA: conductorA(panel.iscA, layout.parallel),
+		// A PWM controller passes the panels' own current on.
+		outA: controller === 'pwm' ? shortA : arrayW / classV,
+	};
 }
 
 function lowAt(where: Place, sheet: Sheet): number {
@@ -546,36 +477,14 @@ function layoutOf(
 	return best;
 }
 
-interface Whole {
-	readonly panel: Panel;
-	readonly layout: Layout;
-	readonly coldV: number;
-	readonly hotVmpV: number;
-	readonly outA: number;
-	readonly lowC: number;
-	readonly most: number | null;
-}
-
-function writeWorking(
-	sheet: Sheet,
-	all: {
-		readonly panel: Panel;
-		readonly layout: Layout;
-		readonly cold: ColdFactor;
-		readonly lowC: number;
-		readonly cellC: number;
-		readonly hotVmpV: number;
-		readonly arrayW: number;
-		readonly classV: number;
-	},
-): void {
+function writeWorking(sheet: Sheet, strings: Strings): void {
 	const n = writeNumber;
-	const { panel, layout, cold, lowC, cellC, hotVmpV } = all;
+	const { panel, layout, cold, lowC, cellC, output } = strings;
 	sheet.step(
 		'factor of the open-circuit voltage in the cold',
 		cold.method === 'coefficient' ? 'k = 1 + β (T − 25)' : 'k from the table',
-		cold.method === 'coefficient' && panel.vocPerK !== null
-			? `1 + ${n(panel.vocPerK * 100, 3)} % · (${n(lowC, 1)} − 25)`
+		cold.method === 'coefficient'
+			? `1 + ${n(((cold.factor - 1) / (lowC - 25)) * 100, 3)} % · (${n(lowC, 1)} − 25)`
 			: `T = ${n(lowC, 1)} °C`,
 		cold.factor,
 		{ source: cold.source },
@@ -584,7 +493,7 @@ function writeWorking(
 		'open-circuit voltage of a string in the cold',
 		'V = n · Voc · k',
 		`${layout.series} · ${n(panel.vocV, 2)} V · ${n(cold.factor, 4)}`,
-		layout.series * panel.vocV * cold.factor,
+		strings.coldV,
 		{ kind: 'voltage', source: cold.source },
 	);
 	sheet.step(
@@ -601,89 +510,74 @@ function writeWorking(
 		'voltage of greatest power of a string in the heat',
 		'V = n · Vmp · (1 + β (Tc − 25))',
 		`${layout.series} · ${n(panel.vmpV, 2)} V · (1 − ${n(-vmpPerK * 100, 2)} % · (${n(cellC, 1)} − 25))`,
-		layout.series * hotVmpV,
+		strings.hotV,
 		{ kind: 'voltage', source: practice('the voltage falls about as fast as the power') },
 	);
+	if (output === null) return;
 	sheet.step(
-		'current to design for',
-		'I = 1.25 · p · Isc; conductors 1.25 times that',
-		`1.25 · ${layout.parallel} · ${n(panel.iscA, 2)} A`,
-		designShortA(panel.iscA, layout.parallel),
+		'short-circuit current to design for',
+		'I = 1.25 · p · Isc',
+		`1.25 · ${layout.parallel} · ${n(output.iscA, 2)} A`,
+		output.shortA,
+		{ kind: 'current', source: necCurrentSource },
+	);
+	sheet.step(
+		'current for conductors and protection',
+		'I = 1.25 · 1.25 · p · Isc',
+		`1.5625 · ${layout.parallel} · ${n(output.iscA, 2)} A`,
+		output.conductorA,
 		{ kind: 'current', source: necCurrentSource },
 	);
 	sheet.step(
 		'controller output',
 		'I = P / V',
-		`${n(all.arrayW, 0)} W / ${all.classV} V`,
-		all.arrayW / all.classV,
+		`${n(output.arrayW, 0)} W / ${strings.classV} V`,
+		output.arrayW / strings.classV,
 		{ kind: 'current', source: physics('current is power over voltage') },
 	);
 }
 
-function writeResults(
-	sheet: Sheet,
-	input: Input,
-	all: Omit<Whole, 'most'> & {
-		readonly fewest: number;
-		readonly most: number | null;
-		readonly arrayW: number;
-	},
-): void {
-	const { panel, layout } = all;
+function writeResults(sheet: Sheet, input: Input, strings: Strings): void {
+	const { layout, output } = strings;
 	const up = { round: 'up' } as const;
 	sheet.result('series', 'panels in series', layout.series);
 	sheet.result('parallel', 'strings in parallel', layout.parallel);
-	sheet.result('coldVoltage', 'open-circuit voltage of a string at the record low', all.coldV, {
+	sheet.result('coldVoltage', 'open-circuit voltage of a string at the record low', strings.coldV, {
 		kind: 'voltage',
 		write: { ...up, decimals: 1 },
 	});
-	sheet.result('lowestTemperature', 'lowest temperature reckoned with', all.lowC, {
+	sheet.result('lowestTemperature', 'lowest temperature reckoned with', strings.lowC, {
 		kind: 'temperature',
 		write: { decimals: 1 },
 	});
-	sheet.result(
-		'hotVoltage',
-		'voltage of greatest power of a string in the heat',
-		all.hotVmpV * layout.series,
-		{ kind: 'voltage', write: { round: 'down', decimals: 1 } },
-	);
-	sheet.result('fewestInSeries', 'fewest in series that charge in the heat', all.fewest);
-	if (all.most !== null)
-		sheet.result('mostInSeries', 'most in series the controller bears in the cold', all.most);
-	sheet.result(
-		'shortCircuitCurrent',
-		'short-circuit current to design for',
-		designShortA(panel.iscA, layout.parallel),
-		{ kind: 'current', write: up },
-	);
-	sheet.result(
-		'conductorCurrent',
-		'current conductors and protection must carry',
-		conductorA(panel.iscA, layout.parallel),
-		{ kind: 'current', write: up },
-	);
-	sheet.result('arrayPower', 'rated power of the array', all.arrayW, { kind: 'power' });
-	sheet.result('controllerCurrent', 'output current the array can make', all.outA, {
-		kind: 'current',
-		write: up,
+	sheet.result('hotVoltage', 'voltage of greatest power of a string in the heat', strings.hotV, {
+		kind: 'voltage',
+		write: { round: 'down', decimals: 1 },
 	});
+	sheet.result('fewestInSeries', 'fewest in series that charge in the heat', strings.fewest);
+	if (strings.most !== null) {
+		sheet.result('mostInSeries', 'most in series the controller bears in the cold', strings.most);
+	}
 	if (input.controllerV === undefined) {
-		sheet.result('controllerVoltage', 'input voltage the controller must bear', all.coldV, {
+		sheet.result('controllerVoltage', 'input voltage the controller must bear', strings.coldV, {
 			kind: 'voltage',
 			write: { ...up, decimals: 0 },
 		});
 	}
-	const outputFuse = ratingFor((input.controllerA ?? all.outA) * 1.25);
-	if (outputFuse !== null) {
-		sheet.result('outputFuse', 'fuse between controller and battery', outputFuse, {
-			kind: 'current',
-			write: up,
-		});
+	if (output === null) return;
+	const current = (name: string, label: string, value: number) =>
+		sheet.result(name, label, value, { kind: 'current', write: up });
+	current('shortCircuitCurrent', 'short-circuit current to design for', output.shortA);
+	current('conductorCurrent', 'current conductors and protection must carry', output.conductorA);
+	sheet.result('arrayPower', 'rated power of the array', output.arrayW, { kind: 'power' });
+	current('controllerCurrent', 'output current the array can make', output.outA);
+	const outputFuseA = ratingFor((input.controllerA ?? output.outA) * 1.25);
+	if (outputFuseA !== null) {
+		current('outputFuse', 'fuse between controller and battery', outputFuseA);
 		sheet.source(dcRatingsSource);
 	}
-	const stringFuse = layout.parallel > 2 ? ratingFor(conductorA(panel.iscA, 1)) : null;
-	if (stringFuse !== null)
-		sheet.result('stringFuse', 'fuse for each string', stringFuse, { kind: 'current', write: up });
+	const stringFuseA = layout.parallel > 2 ? ratingFor(conductorA(output.iscA, 1)) : null;
+	if (stringFuseA !== null) current('stringFuse', 'fuse for each string', stringFuseA);
 }
 
 /** The next standard rating of a fuse, or null above the largest. */
@@ -719,22 +613,20 @@ function writeNeighbours(sheet: Sheet, input: Input, panel: Panel, layout: Layou
 }
 
 /** Conductor and protection from the roof to the controller. */
-function wireTheRun(input: Input, sheet: Sheet, panel: Panel, layout: Layout, hotVmpV: number): void {
-	if (input.lengthM === undefined) return;
-	const stringV = hotVmpV * layout.series;
+function wireTheRun(input: Input, sheet: Sheet, { output, hotV }: Strings): void {
+	if (input.lengthM === undefined || output === null) return;
 	// The sizing of low-voltage runs ends at 60 V: above it the same drop in volts is kept.
-	const voltageV = Math.min(60, stringV);
-	const dropLimit = Math.min(0.2, (input.dropLimit * stringV) / voltageV);
-	const outcome = sheet.call(wire, {
-		currentA: designShortA(panel.iscA, layout.parallel),
-		voltageV,
-		lengthM: input.lengthM,
-		dropLimit,
-		ambientC: roofC,
-		continuous: true,
-	});
+	const voltageV = Math.min(60, hotV);
 	sheet.assume('ambientC', 'temperature around the roof cable', roofC, 'on a roof in the sun (practice)', {
 		kind: 'temperature',
+	});
+	const outcome = sheet.call(wire, {
+		currentA: output.shortA,
+		voltageV,
+		lengthM: input.lengthM,
+		dropLimit: Math.min(0.2, (input.dropLimit * hotV) / voltageV),
+		ambientC: roofC,
+		continuous: true,
 	});
 	if (outcome.status !== 'answered') {
 		sheet.finding(
@@ -758,20 +650,19 @@ function wireTheRun(input: Input, sheet: Sheet, panel: Panel, layout: Layout, ho
 	}
 }
 
-function writeFindings(
-	sheet: Sheet,
-	input: Input,
-	all: Whole & {
-		readonly neededV: number;
-		readonly arrayW: number;
-		readonly classV: number;
-		readonly tooHigh: boolean;
-	},
-): void {
-	const { panel, layout, coldV } = all;
-	const volts = (value: number, round: 'up' | 'down' = 'up') =>
-		sheet.show('voltage', value, { round, decimals: 1 });
-	if (input.controllerV !== undefined && all.tooHigh) {
+function writeFindings(sheet: Sheet, input: Input, strings: Strings): void {
+	voltageFindings(sheet, input, strings);
+	if (strings.output !== null) currentFindings(sheet, input, strings, strings.output);
+}
+
+function volts(sheet: Sheet, value: number, round: 'up' | 'down' = 'up'): string {
+	return sheet.show('voltage', value, { round, decimals: 1 });
+}
+
+function voltageFindings(sheet: Sheet, input: Input, strings: Strings): void {
+	const { panel, layout, coldV, hotV, neededV } = strings;
+	const cold = volts(sheet, coldV);
+	if (input.controllerV !== undefined && strings.tooHigh) {
 		const coldestC = coldestWithin(input.controllerV, {
 			vocV: panel.vocV,
 			series: layout.series,
@@ -779,45 +670,65 @@ function writeFindings(
 		});
 		const passes =
 			coldestC === null
-				? sheet.say`it is over at any temperature`
-				: sheet.say`it would pass only above ${sheet.show('temperature', coldestC, { round: 'up' })}`;
+				? sheet.say`It is over at any temperature.`
+				: sheet.say`It would pass only above ${sheet.show('temperature', coldestC, { round: 'up' })}.`;
 		const instead =
-			(all.most ?? 0) >= 1
-				? sheet.say`At most ${all.most ?? 0} in series.`
+			(strings.most ?? 0) >= 1
+				? sheet.say`At most ${strings.most ?? 0} in series.`
 				: sheet.say`Not even one such panel fits this controller.`;
+		const low = sheet.show('temperature', strings.lowC, { round: 'down' });
+		const limit = volts(sheet, input.controllerV, 'down');
 		sheet.finding(
 			'danger',
 			'string-over-controller',
-			sheet.say`${layout.series} in series reach ${volts(coldV)} at ${sheet.show('temperature', all.lowC, { round: 'down' })}; the controller bears ${volts(input.controllerV, 'down')}: it can fail and burn. ${passes.charAt(0).toUpperCase() + passes.slice(1)}. ${instead}`,
-			coldFactor(all.lowC, panel.vocPerK).source,
+			`${sheet.say`${layout.series} in series reach ${cold} at ${low}; the controller bears ${limit}: it can fail and burn.`} ${passes} ${instead}`,
+			strings.cold.source,
 		);
 	} else if (input.controllerV !== undefined && coldV > 0.95 * input.controllerV) {
+		const limit = volts(sheet, input.controllerV, 'down');
 		sheet.finding(
 			'warning',
 			'string-near-limit',
-			sheet.say`${volts(coldV)} in the cold is within 5 % of the controller's ${volts(input.controllerV, 'down')}: a colder night than the record, or a panel above its label, breaks it.`,
+			sheet.say`${cold} in the cold is within 5 % of the controller's ${limit}: a colder night than the record, or a panel above its label, breaks it.`,
 			practice('5 % kept below the limit'),
 		);
 	}
-	if (all.hotVmpV * layout.series < all.neededV) {
+	if (hotV < neededV) {
+		const hot = volts(sheet, hotV, 'down');
+		const needed = volts(sheet, neededV);
 		sheet.finding(
 			'warning',
 			'too-low-in-heat',
-			sheet.say`In the heat a string gives ${volts(all.hotVmpV * layout.series, 'down')}; charging to the full takes ${volts(all.neededV)}. The last part of the charge fails on hot days: put more in series.`,
+			sheet.say`In the heat a string gives ${hot}; charging to the full takes ${needed}. The last part of the charge fails on hot days: put more in series.`,
 			practice('a controller needs about 1 V above the battery to go on'),
 		);
 	}
-	if (input.controller === 'pwm' && panel.vmpV * layout.series > 1.9 * all.classV) {
+	if (coldV > 60) {
+		sheet.finding(
+			coldV > 120 ? 'danger' : 'warning',
+			'touch-voltage',
+			sheet.say`${cold} direct current can give a shock and holds an arc: fuses, disconnect, connectors and cable rated for it, live parts covered, and work on it by someone trained for it.`,
+			fromMemory('IEC 60364-4-41', '60 V direct current where skin may be wet, 120 V where it is dry'),
+		);
+	}
+}
+
+function currentFindings(sheet: Sheet, input: Input, strings: Strings, output: Output): void {
+	const { panel, layout, classV } = strings;
+	const stringV = panel.vmpV * layout.series;
+	if (input.controller === 'pwm' && stringV > 1.9 * classV) {
+		const whole = volts(sheet, stringV);
+		const used = volts(sheet, (pwmV * classV) / 12);
 		sheet.finding(
 			'warning',
 			'pwm-wastes',
-			sheet.say`A PWM controller pulls the string down to the battery: of ${volts(panel.vmpV * layout.series)} only ${sheet.show('voltage', (13.4 * all.classV) / 12)} are used. Take an MPPT controller, or panels of the bank's class.`,
+			sheet.say`A PWM controller pulls the string down to the battery: of ${whole} only ${used} are used. Take an MPPT controller, or panels of the bank's class.`,
 			practice('PWM takes panels of the bank’s own class'),
 		);
 	}
-	if (input.controllerA !== undefined && all.outA > input.controllerA) {
+	if (input.controllerA !== undefined && output.outA > input.controllerA) {
 		const most = sheet.show('current', input.controllerA);
-		const can = sheet.show('current', all.outA, { round: 'up' });
+		const can = sheet.show('current', output.outA, { round: 'up' });
 		if (input.controller === 'pwm') {
 			sheet.finding(
 				'danger',
@@ -835,64 +746,46 @@ function writeFindings(
 		}
 	}
 	if (layout.parallel > 2) {
+		const fed = sheet.show('current', designShortA(output.iscA, layout.parallel - 1), { round: 'up' });
+		const cold = volts(sheet, strings.coldV);
 		sheet.finding(
 			'warning',
 			'string-fuses-needed',
-			sheet.say`${layout.parallel} strings in parallel feed a shorted one with ${sheet.show('current', designShortA(panel.iscA, layout.parallel - 1), { round: 'up' })}: each needs its own fuse, not above the panel's largest series fuse rating, made for ${volts(coldV)} direct current.`,
+			sheet.say`${layout.parallel} strings in parallel feed a shorted one with ${fed}: each needs its own fuse, not above the panel's largest series fuse rating, made for ${cold} direct current.`,
 			fromMemory('NFPA 70 (NEC)', '690.9(A), strings in parallel'),
-		);
-	}
-	if (coldV > 60) {
-		sheet.finding(
-			coldV > 120 ? 'danger' : 'warning',
-			'touch-voltage',
-			sheet.say`${volts(coldV)} direct current can give a shock and holds an arc: fuses, disconnect, connectors and cable rated for it, live parts covered, and work on it by someone trained for it.`,
-			fromMemory('IEC 60364-4-41', '60 V direct current where skin may be wet, 120 V where it is dry'),
 		);
 	}
 }
 
-function decide(
-	sheet: Sheet,
-	input: Input,
-	all: Whole & {
-		readonly neededV: number;
-		readonly cold: ColdFactor;
-		readonly fewest: number;
-		readonly tooHigh: boolean;
-	},
-) {
-	const { layout, most } = all;
-	const coldShown = sheet.show('voltage', all.coldV, { round: 'up', decimals: 1 });
-	const low = sheet.show('temperature', all.lowC, { round: 'down' });
-	const joined =
-		layout.parallel === 1
-			? layout.series === 1
-				? sheet.say`One panel`
-				: sheet.say`${layout.series} in series`
-			: layout.series === 1
-				? sheet.say`${layout.parallel} in parallel`
-				: sheet.say`${layout.series} in series, ${layout.parallel} in parallel`;
-	const amps = sheet.show('current', all.outA, { round: 'up', decimals: 0 });
-	const method = all.cold.method === 'coefficient' ? 'the temperature coefficient' : 'NEC Table 690.7(A)';
-	const because = sheet.say`At ${low} a string stands at ${coldShown} open circuit (by ${method}); in the heat it gives ${sheet.show('voltage', all.hotVmpV * layout.series, { round: 'down', decimals: 1 })} where charging takes ${sheet.show('voltage', all.neededV, { round: 'up', decimals: 1 })}.`;
-	if (input.controllerV !== undefined) {
-		const limit = sheet.show('voltage', input.controllerV, { round: 'down' });
-		if (all.tooHigh) {
-			const instead =
-				(most ?? 0) >= 1 ? sheet.say`${most ?? 0} in series at most` : sheet.say`take a controller for more`;
-			return sheet.answer(sheet.say`Too high: ${coldShown} cold on a ${limit} controller; ${instead}`, {
-				because,
-				governedBy: 'open-circuit voltage in the cold',
-			});
-		}
-		return sheet.answer(sheet.say`${joined}: ${coldShown} cold, within the controller's ${limit}`, {
-			because,
-			governedBy: 'open-circuit voltage in the cold',
-		});
+function decide(sheet: Sheet, input: Input, strings: Strings) {
+	const { layout, most, output, coldV } = strings;
+	const cold = volts(sheet, coldV);
+	const low = sheet.show('temperature', strings.lowC, { round: 'down' });
+	const joined = joinedText(sheet, layout);
+	const method = strings.cold.method === 'coefficient' ? 'the temperature coefficient' : 'NEC Table 690.7(A)';
+	const hot = volts(sheet, strings.hotV, 'down');
+	const needed = volts(sheet, strings.neededV);
+	const because = sheet.say`At ${low} a string stands at ${cold} open circuit (by ${method}); in the heat it gives ${hot} where charging takes ${needed}.`;
+	const governed = { because, governedBy: 'open-circuit voltage in the cold' };
+	if (input.controllerV === undefined) {
+		const least = sheet.show('voltage', coldV, { round: 'up', decimals: 0 });
+		if (output === null)
+			return sheet.answer(sheet.say`${joined}: a controller for ${least} or more`, governed);
+		const amps = sheet.show('current', output.outA, { round: 'up', decimals: 0 });
+		return sheet.answer(sheet.say`${joined}: a controller for ${least} or more and ${amps}`, governed);
 	}
-	return sheet.answer(
-		sheet.say`${joined}: a controller for ${sheet.show('voltage', all.coldV, { round: 'up', decimals: 0 })} or more and ${amps}`,
-		{ because, governedBy: 'open-circuit voltage in the cold' },
-	);
+	const limit = sheet.show('voltage', input.controllerV, { round: 'down' });
+	if (!strings.tooHigh) {
+		return sheet.answer(sheet.say`${joined}: ${cold} cold, within the controller's ${limit}`, governed);
+	}
+	const instead =
+		(most ?? 0) >= 1 ? sheet.say`${most ?? 0} in series at most` : sheet.say`take a controller for more`;
+	return sheet.answer(sheet.say`Too high: ${cold} cold on a ${limit} controller; ${instead}`, governed);
+}
+
+function joinedText(sheet: Sheet, { series, parallel }: Layout): string {
+	if (series === 1 && parallel === 1) return sheet.say`One panel`;
+	if (parallel === 1) return sheet.say`${series} in series`;
+	if (series === 1) return sheet.say`${parallel} in parallel`;
+	return sheet.say`${series} in series, ${parallel} in parallel`;
 }

@@ -46,9 +46,9 @@ export const simulate = declareTopic({
 	],
 	examples: [
 		'simulate 200Ah lithium 400W solar flagstaff december: fridge 60W 24h 40%, lights 20W 5h',
-		'simulate 300Ah 600W Moab june 1.5 kWh a day',
-		'simulate a year in Denver 400W 200Ah 900 Wh a day 2h driving 30A alternator',
-		'simulieren 2 x 100Ah 300W München juli 800 Wh pro tag',
+		'simulate 300Ah 600W solar Moab june 1.5 kWh a day',
+		'simulate a year in Denver 400W solar 200Ah 900 Wh a day 2h driving 30A alternator',
+		'simulieren 2 x 100Ah 300W solar München juli 800 Wh pro tag',
 		'simulate 7 days 100Ah agm fridge 45W 24h 40%, lights 10W 4h, shore 8h charger 20A',
 	],
 	method:
