@@ -76,7 +76,7 @@ export class Reader {
 		const followed =
 			previous === null ? undefined : this.#topics.find((topic) => topic.name === previous.topic);
 
-		const weighed = weigh(ranked, table, message, context);
+		const weighed = widest(weigh(ranked, table, message, context));
 		const best = weighed[0];
 		const chosen =
 			forced ??
@@ -196,11 +196,21 @@ function merge(before: readonly Given[], now: readonly Given[]): Given[] {
 	return [...before.filter((given) => !names.has(given.name)), ...now];
 }
 
+/** Where the runner-up fits about as well and its answer holds the winner's, it is the one meant. */
+function widest(weighed: readonly Weighed[]): readonly Weighed[] {
+	const [best, second, ...others] = weighed;
+	if (best === undefined || second === undefined || !second.complete) return weighed;
+	const holds =
+		second.topic.includes.includes(best.topic.name) && second.weight >= best.weight * doubtfulShare;
+	return holds ? [second, best, ...others] : weighed;
+}
+
 /** Another topic that the message fits about as well, and that could be answered: then the choice is the asker's. */
 function rivalOf(weighed: readonly Weighed[]): string | null {
 	const [best, second] = weighed;
 	if (best === undefined || second === undefined || best.weight < leastWeight || !second.complete)
 		return null;
+	if (best.topic.includes.includes(second.topic.name)) return null;
 	return second.weight >= best.weight * doubtfulShare ? second.topic.name : null;
 }
 

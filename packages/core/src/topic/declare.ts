@@ -27,6 +27,8 @@ export interface Topic<F extends Fields = Fields> {
 	readonly examples: readonly string[];
 	/** true where people ask for it by quantities alone, with no word that names it ("40A 12V 15 ft") */
 	readonly askedByQuantities: boolean;
+	/** topics whose answer is part of this one's: a message that fits both means this one */
+	readonly includes: readonly string[];
 	/** the method in a sentence or two, with what it does not cover */
 	readonly method: string;
 	readonly fields: F;
@@ -44,10 +46,10 @@ export type AnyTopic = Omit<Topic, 'calculate' | 'needs' | 'contradictions'> & {
 	readonly calculate: (input: never, sheet: Sheet) => Decision;
 };
 
-type Optional = 'needs' | 'contradictions' | 'askedByQuantities';
+type Optional = 'needs' | 'contradictions' | 'askedByQuantities' | 'includes';
 
 export function declareTopic<const F extends Fields>(
 	topic: Omit<Topic<F>, Optional> & Partial<Pick<Topic<F>, Optional>>,
 ): Topic<F> {
-	return { needs: [], contradictions: () => [], askedByQuantities: false, ...topic };
+	return { needs: [], contradictions: () => [], askedByQuantities: false, includes: [], ...topic };
 }

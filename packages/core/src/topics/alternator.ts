@@ -200,6 +200,7 @@ export const alternator = declareTopic({
 		'ladebooster 45A, 230ah lifepo4 von 30% bis 100%, wie lange fahren',
 		'alternador 150A, cargador dcdc 40A, cable 5 m',
 	],
+	includes: ['wire'],
 	method:
 		"The charger's input by power balance against 80 % of the alternator's rating less the vehicle's loads, and against its hot output at idle. Time: constant current up to the knee, then constant voltage with an exponentially falling current (battery as a resistance behind a voltage that rises straight with the charge). Not for charging without a DC-DC charger.",
 	fields,

@@ -259,6 +259,7 @@ export const array = declareTopic({
 		'charge controller for 3 x 100W panels in Minneapolis, 5 m run',
 		'solarregler 2 x 200W in reihe voc 24V regler 75V 20A München',
 	],
+	includes: ['wire'],
 	method:
 		'Open-circuit voltage at the record low by the maker’s coefficient, or by NEC Table 690.7(A) for crystalline silicon; voltage of greatest power at the design heat with the cell temperature of a close roof mount; short-circuit current times 1.25, and again for conductors and protection. Not for grid-tied arrays, tracking mounts or strings on faces that differ.',
 	fields,

@@ -611,13 +611,12 @@ function memberOf(
 
 function loadFrom(load: LoadInput, spanM: number, input: Input, sheet: Sheet): MemberLoad {
 	const name = load.name ?? 'load';
-	const lengthM = spanM + (input.leftOverhangM ?? 0) + (input.overhangM ?? 0);
 	const times = load.count ?? 1;
 	if (load.lineLoadNPerM !== undefined) {
-		const forceNPerM = load.lineLoadNPerM * times;
+		const amount = { perMetreN: load.lineLoadNPerM * times };
 		return load.atM === undefined
-			? { kind: 'even', forceNPerM }
-			: { kind: 'spread', fromM: load.atM, toM: load.toM ?? spanM, forceNPerM };
+			? { kind: 'even', amount }
+			: { kind: 'spread', fromM: load.atM, toM: load.toM ?? spanM, amount };
 	}
 	let massKg = load.massKg;
 	if (massKg === undefined && load.forceN === undefined) {
@@ -629,10 +628,10 @@ function loadFrom(load: LoadInput, spanM: number, input: Input, sheet: Sheet): M
 	}
 	const forceN = (load.forceN ?? (massKg as number) * gravityMS2) * times;
 	if (load.atM !== undefined && load.toM !== undefined) {
-		return { kind: 'spread', fromM: load.atM, toM: load.toM, forceNPerM: forceN / (load.toM - load.atM) };
+		return { kind: 'spread', fromM: load.atM, toM: load.toM, amount: { totalN: forceN } };
 	}
 	if (load.atM !== undefined) return { kind: 'point', atM: load.atM, forceN };
-	if (load.spread === true) return { kind: 'even', forceNPerM: forceN / lengthM };
+	if (load.spread === true) return { kind: 'even', amount: { totalN: forceN } };
 	sheet.assume(
 		`place of ${name}`,
 		sheet.say`place of ${name}`,

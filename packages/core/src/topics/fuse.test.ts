@@ -185,6 +185,19 @@ describe('the kind', () => {
 		expect(codesOf({ ...given, unitAh: 100, chemistry: 'gel' })).not.toContain('charging-above-rating');
 	});
 
+	test('a feeder without a known fault current gets a fuse that is marked for what it breaks', () => {
+		expect(resultsOf({ currentA: 160, size: '4/0 AWG', bankV: 12 }).fuseClass).toBe('class T fuse');
+		expect(resultsOf({ currentA: 160, size: '4/0 AWG', bankV: 12, prospectiveA: 1900 }).fuseClass).toBe(
+			'strip fuse',
+		);
+		expect(resultsOf({ currentA: 70, size: '4 AWG', bankV: 12 }).fuseClass).toBe('blade fuse');
+	});
+
+	test('a fuse behind another is no main fuse, whatever the words', () => {
+		const outcome = runTopic(fuse, { ...branch, isMain: true, upstreamA: 100 }, us);
+		expect(outcome.status).toBe('answered');
+	});
+
 	test('nothing serves: the maker is asked', () => {
 		const sizing = answered({ ...branch, prospectiveA: 190_000 });
 		expect(sizing.headline).toContain('No fuse of my tables: ask the maker');

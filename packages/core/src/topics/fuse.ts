@@ -22,10 +22,13 @@ import {
 	selectivitySource,
 } from '../tables/fuses.js';
 import { declareTopic } from '../topic/declare.js';
-import { choice, conductor, count, flag, type InputOf, quantity } from '../topic/field.js';
+import { choice, conductor, count, flag, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { physics, practice, published } from '../topic/source.js';
 import { wire } from './wire.js';
+
+const loadType = wire.fields.load.type;
+const namesOfLoads = loadType.sort === 'text' ? loadType.words : [];
 
 const fields = {
 	currentA: quantity({
@@ -33,7 +36,28 @@ const fields = {
 		kind: 'current',
 		min: 0.01,
 		max: 2000,
-		aliases: ['load', 'draw', 'draws', 'pulls', 'corriente', 'strom'],
+		// "fuse for 20 A" names a load, "20 A fuse" a rating: the longer phrase is read first.
+		aliases: [
+			'load',
+			'draw',
+			'draws',
+			'pulls',
+			'fuse for',
+			'fuse for a',
+			'what fuse',
+			'what fuse for',
+			'what fuse for a',
+			'which fuse',
+			'size fuse',
+			'what size fuse',
+			'fuse size',
+			'fuse size for',
+			'fuse do i need',
+			'corriente',
+			'strom',
+			'fusible para',
+			'sicherung für',
+		],
 	}),
 	ratingA: quantity({
 		label: 'rating of the fuse to be judged',
@@ -41,19 +65,23 @@ const fields = {
 		min: 0.5,
 		max: 2000,
 		aliases: [
-			'fuse on',
-			'fuse ok',
-			'fuse okay',
-			'fuse enough',
-			'fuse fine',
-			'fuse in',
-			'fuse of',
+			'fuse',
+			'blade fuse',
+			'strip fuse',
+			'class t fuse',
+			'blade',
+			'strip',
+			'anl',
+			'class t',
+			'class j',
+			'single bolt',
 			'fused at',
 			'fuse rated',
 			'fuse rating',
 			'rating',
-			'breaker on',
-			'breaker ok',
+			'breaker',
+			'fusible',
+			'sicherung',
 			'ok',
 			'okay',
 			'too big',
@@ -68,7 +96,11 @@ const fields = {
 		max: 100_000,
 		aliases: ['power', 'potencia', 'leistung'],
 	}),
-	load: wire.fields.load,
+	load: text({
+		label: 'load',
+		// "main" stands for the main fuse here.
+		words: namesOfLoads.filter((name) => !/^(?:mains?|shore|inlet)$/.test(name)),
+	}),
 	efficiency: wire.fields.efficiency,
 	size: conductor({
 		label: 'conductor it protects',
@@ -114,6 +146,10 @@ const fields = {
 			'battery fuse',
 			'bank fuse',
 			'main battery fuse',
+			'main',
+			'for main',
+			'as main',
+			'for the main',
 			'at the battery',
 			'on the battery',
 			'hauptsicherung',
@@ -193,14 +229,22 @@ export const fuse = declareTopic({
 		'Which rating and which kind of fuse protects a known conductor on a battery circuit, and how it behaves.',
 	words: [
 		'fuse',
-		'fuses',
-		'fusing',
-		'fuse size',
-		'what fuse',
-		'main fuse',
-		'fuse rating',
 		'sicherung',
 		'fusible',
+		'what fuse',
+		'fuse for',
+		'what size fuse',
+		'fuse size',
+		'fuses',
+		'fusing',
+		'size fuse',
+		'which fuse',
+		'blade fuse',
+		'strip fuse',
+		'class t fuse',
+		'battery fuse',
+		'main fuse',
+		'fuse rating',
 		'fuse type',
 		'selectivity',
 	],
@@ -273,7 +317,7 @@ function calculateFuse(input: Input, sheet: Sheet) {
 		return sheet.refuse(source.code, source.text, source.instead, source.field);
 	}
 	const faultA = faultCurrent(input, source, sheet);
-	if (input.isMain && faultA === null) {
+	if (isMainFuse(input) && faultA === null) {
 		return sheet.ask({
 			name: 'unitAh',
 			label: fields.unitAh.meta.label,
@@ -295,6 +339,11 @@ function calculateFuse(input: Input, sheet: Sheet) {
 	writeSelectivity(faults);
 	writeNotes(faults);
 	return decide(faults, ratingVerdict, kind);
+}
+
+/** A fuse with another before it is no main fuse: the words meant that other. */
+function isMainFuse(input: Input): boolean {
+	return input.isMain && input.upstreamA === undefined;
 }
 
 function currentOfPower(input: Input, classV: number, sheet: Sheet): number | null {
@@ -539,13 +588,20 @@ function isWeakMain({ input, source }: Judged, named: FuseClass): boolean {
 	const largeAh = 100;
 	const lithium =
 		source !== null ? !source.chemistry.leadAcid : input.chemistry === 'lifepo4' || input.chemistry === 'nmc';
-	return input.isMain && lithium && named.markedUpToA === null && (source?.capacityAh ?? largeAh) >= largeAh;
+	return (
+		isMainFuse(input) && lithium && named.markedUpToA === null && (source?.capacityAh ?? largeAh) >= largeAh
+	);
 }
 
-/** A sub-miniature or cartridge fuse is taken when named; the common kinds are offered. */
+/**
+ * A sub-miniature or cartridge fuse is taken when named; the common kinds are offered. Where the fault current is not
+ * known, a feeder gets a fuse that is marked for what it breaks: the safe side.
+ */
 function isOffered(judged: Judged, fuseClass: FuseClass): boolean {
-	const { name } = fuseClass;
-	return name !== 'subMiniature' && name !== 'femaleContact' && !isWeakMain(judged, fuseClass);
+	const { name, markedUpToA } = fuseClass;
+	if (name === 'subMiniature' || name === 'femaleContact' || isWeakMain(judged, fuseClass)) return false;
+	const feeder = judged.ratingA > fuseClassNamed('blade').largestRatingA;
+	return judged.faultA !== null || !feeder || markedUpToA !== null;
 }
 
 function writeKindFindings(judged: Judged, named: FuseClass): void {

@@ -154,6 +154,7 @@ export const inverter = declareTopic({
 		'wechselrichter 1500W 24V welche sicherung, kabel 2 m',
 		'qué inversor para microondas y portátil 60W, 12V',
 	],
+	includes: ['wire', 'fuse'],
 	method:
 		'Continuous power is the sum of what runs at once at no more than 80 % of the inverter; for a moment the worst starter is added. Bank current at the cut-off voltage and the real efficiency, then 125 % for cable and fuse by the wire topic. Not for the mains wiring behind it, nor for how long the bank lasts.',
 	fields,

@@ -343,7 +343,7 @@ function n(value: number, decimals = 2): string {
 	return writeNumber(value, decimals);
 }
 
-const peopleWords = /\b(?:seat|belt|anchorage|isofix|harness|wheelchair|sitz|gurt|asiento|cintur)/i;
+const peopleWords = /\b(?:seat|belt|anchorage|isofix|harness|wheelchair|asiento|cintur)|sitz|gurt/i;
 
 /** Declined before anything is asked: no number would make it right. */
 function declined(given: Partial<Input>): Refusal[] {

@@ -51,6 +51,7 @@ export const simulate = declareTopic({
 		'simulieren 2 x 100Ah 300W solar München juli 800 Wh pro tag',
 		'simulate 7 days 100Ah agm fridge 45W 24h 40%, lights 10W 4h, shore 8h charger 20A',
 	],
+	includes: ['solar', 'battery', 'budget'],
 	method:
 		'Every hour of the period in turn: loads by the clock, the month’s mean solar day times a fixed order of dull and clear days with the month’s true mean, driving and shore power at fixed hours; the bank with one efficiency, charge limit and floor. The smallest bank and array are found by halving. A mean year: real weather has worse weeks; capacity and efficiency are taken as constant, ageing and the falling current near full are not in it.',
 	fields: simulationFields,
