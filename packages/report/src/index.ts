@@ -1,3 +1,22 @@
+export type {
+	BuildBook,
+	EnergyPart,
+	EquipmentItem,
+	FactsPart,
+	Handover,
+	LoadRow,
+	OpenFinding,
+	OwnerLimit,
+	RunRow,
+	Sheets,
+	Signing,
+	WeightRow,
+	WeightsPart,
+} from './book/book.js';
+export { type Schedule, scheduleCsv, scheduleCsvLines } from './book/csv.js';
+export { bookHtml, bookHtmlChunks } from './book/html.js';
+export { bookJson, bookJsonChunks, bookJsonFormat } from './book/json.js';
+export { type BookPdfOptions, bookPdf, bookPdfChunks } from './book/pdf.js';
 export type { AxleRow, AxlesPicture } from './picture/axles.js';
 export type { ChargeCase, ChargePicture } from './picture/charge.js';
 export { drawPicture, type Picture } from './picture/draw.js';
@@ -13,3 +32,16 @@ export {
 } from './picture/oneline/input.js';
 export { figurePng, type PngOptions } from './picture/png.js';
 export type { SwingCurve, SwingPicture } from './picture/swing.js';
+export {
+	type Confirmation,
+	type InputOrigin,
+	type Recomputed,
+	type Revision,
+	type SheetCheck,
+	type SheetInput,
+	type SheetRecord,
+	type SheetSignature,
+	type SheetState,
+	sheetStates,
+} from './sheet/record.js';
+export { drawPictures, sheetHtml, sheetText } from './sheet/sheet.js';

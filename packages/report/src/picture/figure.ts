@@ -1,6 +1,6 @@
 import { escapeMarkup, plainLine } from '../plain.js';
 import { fontFamily, textWidth, wrap } from './font.js';
-import { ink, label, line, n, rectangle, type Shape, smallText } from './shape.js';
+import { ink, label, line, moved, n, rectangle, type Shape, smallText } from './shape.js';
 
 /** A drawn figure: what it shows, the same in words, and its shapes. */
 export interface Figure {
@@ -12,7 +12,12 @@ export interface Figure {
 	/** [CSS px] */
 	readonly height: number;
 	readonly shapes: readonly Shape[];
+	/** heights at which a tall figure may be cut between two pages [CSS px]; empty where it must stay whole */
+	readonly breaks: readonly number[];
 }
+
+/** A phone's message, 360 pixels wide, or a page, which is wider but not endlessly tall. */
+export type FigureLayout = 'phone' | 'page';
 
 /** Width of a phone's message; figures are drawn for it. [CSS px] */
 export const phoneWidth = 360;
@@ -90,8 +95,8 @@ export function strokeSample({ width, dash, colour }: Stroke) {
 /**
  * Puts a figure together on white paper with a thin edge, so that it stands out on a dark page and on a white one.
  */
-export function figure(parts: Omit<Figure, 'alt' | 'title'> & { title: string; alt: string }): Figure {
-	const { width, height } = parts;
+export function figure(parts: Omit<Figure, 'breaks'> & { readonly breaks?: readonly number[] }): Figure {
+	const { width, height, breaks = [] } = parts;
 	const paper = rectangle(
 		{ x: 0.5, y: 0.5, width: width - 1, height: height - 1 },
 		{ fill: ink.paper, stroke: '#c4c4c4', strokeWidth: 1 },
@@ -102,7 +107,36 @@ export function figure(parts: Omit<Figure, 'alt' | 'title'> & { title: string; a
 		width,
 		height,
 		shapes: [paper, ...parts.shapes],
+		breaks,
 	};
+}
+
+/**
+ * A tall figure in pieces for a page, cut only where nothing is cut through. The first piece carries the description
+ * of the whole.
+ * @param tallest height of a piece [CSS px]; a piece is taller only where the figure can't be cut
+ */
+export function slices(whole: Figure, tallest: number): Figure[] {
+	if (whole.height <= tallest) return [whole];
+	const count = Math.ceil(whole.height / tallest);
+	const cuts = [0];
+	for (let piece = 1; piece < count; piece += 1) {
+		const from = cuts.at(-1) as number;
+		// Pieces of like height look better than a full one and a rest.
+		const wanted = from + (whole.height - from) / (count - piece + 1);
+		const usable = whole.breaks.filter((at) => at > from && at - from <= tallest);
+		const cut = usable.toSorted((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted))[0];
+		if (cut !== undefined) cuts.push(cut);
+	}
+	const ends = [...cuts.slice(1), whole.height];
+	return cuts.map((from, index) => ({
+		title: ends.length === 1 ? whole.title : `${whole.title}, part ${index + 1} of ${ends.length}`,
+		alt: index === 0 ? whole.alt : `${whole.title}, continued: described with part 1.`,
+		width: whole.width,
+		height: (ends[index] as number) - from,
+		shapes: [moved(0, -from, whole.shapes)],
+		breaks: [],
+	}));
 }
 
 /** A line cut to a width, with an ellipsis where it was cut. The whole of it belongs in the alternative text. */

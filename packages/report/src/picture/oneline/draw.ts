@@ -1,7 +1,7 @@
 import type { ELK, ElkExtendedEdge, ElkNode } from 'elkjs/lib/elk-api.js';
-import { type Figure, figure, heading, margin, phoneWidth } from '../figure.js';
+import { type Figure, type FigureLayout, figure, heading, margin, phoneWidth } from '../figure.js';
 import { textWidth } from '../font.js';
-import { ink, label, moved, polyline, type Shape, smallText } from '../shape.js';
+import { ink, label, line, moved, polyline, type Shape, smallText } from '../shape.js';
 import { type CoreRun, type Folded, fold } from './fold.js';
 import { drawGlyph, type Glyph } from './glyph.js';
 import { type OneLinePart, type OneLinePicture, type OneLineRun, oneLineProblems } from './input.js';
@@ -13,41 +13,62 @@ import { conductorText, isBare, lengthText, partText, ratingText } from './words
  * device at the end where it stands.
  * @throws RangeError naming what can't be drawn
  */
-export async function drawOneLine(picture: OneLinePicture): Promise<Figure> {
+export async function drawOneLine(picture: OneLinePicture, layout: FigureLayout): Promise<Figure> {
 	const problems = oneLineProblems(picture);
 	if (problems.length > 0) throw new RangeError(`the wiring can't be drawn: ${problems.join('; ')}`);
 	const folded = fold(picture);
-	const room = phoneWidth - 2 * margin;
 	const glyphs = folded.parts.map((part) =>
 		drawGlyph({
 			part,
 			runs: folded.runs,
 			rows: folded.rows.get(part.id) ?? [],
 			units: picture.units,
-			width: room,
+			width: phoneWidth - 2 * margin,
 		}),
 	);
-	const laid = await layout(glyphs, folded);
-	const width = Math.max(phoneWidth, laid.width + 2 * margin);
+	const laid = await arrange(glyphs, folded);
+	const beside = layout === 'page';
+	const diagramWidth = Math.max(phoneWidth, laid.width + 2 * margin);
+	const width = diagramWidth + (beside ? keyWidth : 0);
 	const head = heading(picture.title, [], width);
-	const bare = picture.runs.filter(isBare);
-	const foot = drawKey(picture, head.bottom + laid.height + 14, width);
+	const bottom = head.bottom + laid.height;
+	// On a page the key stands beside the diagram: the height is what is scarce there.
+	const key = beside
+		? drawKey(picture, { left: diagramWidth, top: head.bottom, width: keyWidth })
+		: drawKey(picture, { left: 0, top: bottom + 14, width });
 	return figure({
 		title: picture.title,
-		alt: altOf(picture, bare),
+		alt: altOf(picture, picture.runs.filter(isBare)),
 		width,
-		height: foot.bottom + 10,
-		shapes: [...head.shapes, moved(margin, head.bottom, laid.shapes), ...foot.shapes],
+		height: Math.max(bottom + margin, key.bottom + 10),
+		shapes: [...head.shapes, moved(margin, head.bottom, laid.shapes), ...key.shapes],
+		breaks: gaps([
+			[0, head.bottom],
+			...laid.solid.map(([from, to]): [number, number] => [from + head.bottom, to + head.bottom]),
+			...(beside ? key.solid : []),
+		]),
 	});
+}
+
+/** Room for the key beside the diagram [CSS px]. */
+const keyWidth = 190;
+
+/** Where no piece is cut: the places where one ends and no other goes on. */
+function gaps(solid: readonly (readonly [number, number])[]): number[] {
+	return solid
+		.map(([, to]) => to)
+		.filter((at) => !solid.some(([from, to]) => from < at - 0.01 && at + 0.01 < to))
+		.toSorted((a, b) => a - b);
 }
 
 interface Laid {
 	readonly width: number;
 	readonly height: number;
 	readonly shapes: readonly Shape[];
+	readonly solid: readonly (readonly [number, number])[];
 }
 
-async function layout(glyphs: readonly Glyph[], { runs }: Folded): Promise<Laid> {
+async function arrange(glyphs: readonly Glyph[], { runs }: Folded): Promise<Laid> {
 	// Ids by place, not by the shop's own words: the layout must not depend on how things are called.
 	const portId = (run: OneLineRun, side: 'top' | 'bottom') => `${runIndex(run)} ${side}`;
 	const graph: ElkNode = {
@@ -88,16 +109,23 @@ async function layout(glyphs: readonly Glyph[], { runs }: Folded): Promise<Laid>
 		})),
 	};
 	const laid = await (await layouter()).layout(graph);
+	const places = glyphs.map((_, index) => {
+		const { x = 0, y = 0 } = laid.children?.[index] ?? {};
+		return { x, y };
+	});
 	return {
 		width: laid.width ?? 0,
 		height: laid.height ?? 0,
 		shapes: [
 			...(laid.edges ?? []).flatMap(edgeShapes),
-			...glyphs.map(({ shapes }, index) => {
-				const { x = 0, y = 0 } = laid.children?.[index] ?? {};
-				return moved(x, y, shapes);
-			}),
+			...glyphs.map(({ shapes }, index) => moved(places[index]?.x ?? 0, places[index]?.y ?? 0, shapes)),
 		],
+		solid: glyphs.flatMap(({ solid }, index) =>
+			solid.map(([from, to]): [number, number] => [
+				from + (places[index]?.y ?? 0),
+				to + (places[index]?.y ?? 0),
+			]),
+		),
 	};
 
 	function runIndex(run: OneLineRun): number {
@@ -114,29 +142,28 @@ function edgeShapes({ sections }: ElkExtendedEdge): Shape[] {
 	);
 }
 
-/** What each symbol means, in columns. */
+/** What each symbol means, in as many columns as fit. */
 function drawKey(
 	{ parts, runs }: OneLinePicture,
-	top: number,
-	width: number,
-): { readonly shapes: readonly Shape[]; readonly bottom: number } {
+	{ left, top, width }: { readonly left: number; readonly top: number; readonly width: number },
+): {
+	readonly shapes: readonly Shape[];
+	readonly bottom: number;
+	readonly solid: readonly (readonly [number, number])[];
+} {
 	const entries = new Map<string, PartSymbol>();
 	for (const part of parts) if (part.kind !== 'load') entries.set(symbolName(part), partSymbol(part));
 	for (const { devices } of runs) for (const { kind } of devices) entries.set(kind, deviceSymbol(kind));
-	const columns = Math.floor((width - 2 * margin) / 160);
+	const columns = Math.max(1, Math.floor((width - 2 * margin) / 160));
 	const column = (width - 2 * margin) / columns;
 	const rowHeight = 42;
-	const shapes: Shape[] = [
-		polyline(
-			[
-				[margin, top],
-				[width - margin, top],
-			],
-			{ stroke: ink.grid, strokeWidth: 1 },
-		),
-	];
+	const rows = Math.ceil(entries.size / columns);
+	const shapes: Shape[] = [];
+	if (left === 0) {
+		shapes.push(line([margin, top], [width - margin, top], { stroke: ink.grid, strokeWidth: 1 }));
+	}
 	[...entries].forEach(([name, symbol], index) => {
-		const x = margin + (index % columns) * column;
+		const x = left + margin + (index % columns) * column;
 		const middle = top + 26 + Math.floor(index / columns) * rowHeight;
 		shapes.push(
 			moved(x + 18, middle - symbol.length / 2, symbol.shapes),
@@ -145,7 +172,14 @@ function drawKey(
 			}),
 		);
 	});
-	return { shapes, bottom: top + 8 + Math.ceil(entries.size / columns) * rowHeight };
+	return {
+		shapes,
+		bottom: top + 8 + rows * rowHeight,
+		solid: Array.from({ length: rows }, (_, row) => [
+			top + 4 + row * rowHeight,
+			top + 4 + (row + 1) * rowHeight,
+		]),
+	};
 }
 
 function altOf({ title, parts, runs, units }: OneLinePicture, bare: readonly OneLineRun[]): string {

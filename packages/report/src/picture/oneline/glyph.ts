@@ -18,6 +18,8 @@ export interface Glyph {
 	readonly width: number;
 	readonly height: number;
 	readonly shapes: readonly Shape[];
+	/** from where to where it must not be cut by the end of a page */
+	readonly solid: readonly (readonly [from: number, to: number])[];
 	/** where the runs leave the box: at its top edge for those from above, at its bottom edge for those going down */
 	readonly ports: readonly {
 		readonly run: OneLineRun;
@@ -51,6 +53,8 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 	const outgoing = runs.filter(({ upper }) => upper === part.id);
 	const shapes: Shape[] = [];
 	const ports: Glyph['ports'][number][] = [];
+	const solid: [number, number][] = [];
+	let solidFrom = 0;
 	let right = 0;
 	// Devices at the lower end of the runs from above hang over the part, level with one another.
 	const stubs = incoming.map((one) => drawStub(one, part.id, units));
@@ -74,7 +78,8 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 	if (part.kind === 'busbar') drawBus();
 	else drawPart();
 	drawOutgoing();
-	return { id: part.id, width: right, height: y, shapes, ports };
+	solid.push([solidFrom, y]);
+	return { id: part.id, width: right, height: y, shapes, ports, solid };
 
 	function drawBus(): void {
 		const lastIn = firstPort + Math.max(0, incoming.length - 1) * portPitch;
@@ -102,6 +107,11 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 		};
 		for (const chain of rows) {
 			const row = drawRow(chain, { units, width: width - firstPort, first: roomOf(chain) });
+			// The name of a busbar stays with its first row.
+			if (chain !== rows[0]) {
+				solid.push([solidFrom, y]);
+				solidFrom = y;
+			}
 			y += row.above;
 			shapes.push(moved(firstPort, y, row.shapes));
 			lastRow = y;

@@ -1,0 +1,338 @@
+import { type Severity, severities, write, writeNumber } from '@lugbook/core';
+import { type Block, type ContentsEntry, facts, heading, paragraph, table } from '../document/block.js';
+import { drawPicture, type Picture } from '../picture/draw.js';
+import { slices } from '../picture/figure.js';
+import {
+	assumptionCount,
+	nameText,
+	severityWord,
+	sheetBlocks,
+	timeText,
+	topicTitle,
+} from '../sheet/blocks.js';
+import { type SheetState, sheetStates } from '../sheet/record.js';
+import { drawPictures } from '../sheet/sheet.js';
+import {
+	type BuildBook,
+	type EnergyPart,
+	eachSheet,
+	type FactsPart,
+	type LoadRow,
+	type RunRow,
+	type WeightRow,
+	type WeightsPart,
+} from './book.js';
+
+/** A figure of this height still fits a page of Letter with its words readable [CSS px]. */
+const tallestFigure = 1100;
+
+/** Rows of the register in one table: a register of thousands is written bit by bit. */
+const registerRows = 100;
+
+export function bookTitle({ build, shop }: Pick<BuildBook, 'build' | 'shop'>): string {
+	return `Book of the build: ${build} (${shop})`;
+}
+
+const sections = [
+	['findings', 'Open findings and what is not known'],
+	['equipment', 'Equipment'],
+	['wiring', 'Wire and fuse schedule'],
+	['energy', 'Energy balance'],
+	['water', 'Water'],
+	['climate', 'Heating, cooling and air'],
+	['weights', 'Weights'],
+	['handover', 'For the owner: limits and cautions'],
+	['register', 'Register of calculations'],
+	['sheets', 'Calculation sheets'],
+] as const satisfies readonly (readonly [id: string, title: string])[];
+
+export const bookContents: readonly ContentsEntry[] = sections.map(([id, title], index) => ({
+	id,
+	text: `${index + 1} ${title}`,
+}));
+
+/** The whole book, block by block; no more than one sheet is held at a time. */
+export async function* bookBlocks(book: BuildBook): AsyncGenerator<Block> {
+	yield* coverBlocks(book);
+	yield { kind: 'contents', entries: bookContents };
+	yield { kind: 'page' };
+	yield* section('findings');
+	yield* findingBlocks(book);
+	yield* section('equipment');
+	yield* equipmentBlocks(book);
+	yield { kind: 'page' };
+	yield* section('wiring');
+	yield* await wiringBlocks(book);
+	yield { kind: 'page' };
+	yield* section('energy');
+	yield* await energyBlocks(book.energy);
+	yield* section('water');
+	yield* factsBlocks(book.water);
+	yield* section('climate');
+	yield* factsBlocks(book.climate);
+	yield { kind: 'page' };
+	yield* section('weights');
+	yield* await weightBlocks(book, book.weights);
+	yield { kind: 'page' };
+	yield* section('handover');
+	yield* handoverBlocks(book);
+	yield { kind: 'page' };
+	yield* section('register');
+	yield* registerBlocks(book);
+	yield* section('sheets');
+	let none = true;
+	for await (const record of eachSheet(book.sheets)) {
+		if (!none) yield { kind: 'page' };
+		none = false;
+		yield* sheetBlocks(record, 3, await drawPictures(record));
+	}
+	if (none) yield paragraph('None.');
+}
+
+function section(id: (typeof sections)[number][0]): Block[] {
+	const entry = bookContents.find((one) => one.id === id) as ContentsEntry;
+	return [heading(2, entry.text, id)];
+}
+
+function coverBlocks(book: BuildBook): Block[] {
+	const dangers = book.findings.filter(({ severity }) => severity === 'danger');
+	return [
+		heading(1, bookTitle(book)),
+		facts([
+			['Shop', book.shop],
+			['Build', book.build],
+			['Vehicle', book.vehicle],
+			['Made on', book.date],
+			['Made by', `Lugbook ${book.program}`],
+			['Rests on the log', book.log === null ? null : `up to No. ${book.log.entry}, hash ${book.log.hash}`],
+			['Calculations', stateCounts(book.signing.counts)],
+			['Open findings', findingCounts(book)],
+			['Not known', book.notKnown.length === 0 ? 'nothing' : `${book.notKnown.length} matters, see part 1`],
+		]),
+		...dangers.map(
+			({ text, clears }): Block => ({
+				kind: 'box',
+				word: severityWord.danger,
+				lines: [text, ...(clears === null ? [] : [`What clears it: ${clears}`])],
+				weight: 'strong',
+			}),
+		),
+		...signatureBlocks(book),
+	];
+}
+
+function stateCounts(counts: Readonly<Partial<Record<SheetState, number>>>): string {
+	const parts = sheetStates.flatMap((state) => {
+		const count = counts[state] ?? 0;
+		return count === 0 ? [] : [`${count} ${state}`];
+	});
+	return parts.length === 0 ? 'none' : parts.join(', ');
+}
+
+function findingCounts({ findings }: BuildBook): string {
+	const parts = severities.flatMap((severity) => {
+		const count = findings.filter((one) => one.severity === severity).length;
+		const word = severityWord[severity].toLowerCase();
+		return count === 0 ? [] : [`${count} ${word}${count === 1 ? '' : 's'}`];
+	});
+	return parts.length === 0 ? 'none' : parts.join(', ');
+}
+
+function signatureBlocks({ signing }: BuildBook): Block[] {
+	if (signing.signatures.length === 0) return [paragraph('The build as a whole is NOT SIGNED.')];
+	return [
+		table(
+			['Act:4', 'By:5', 'When:4', 'Meaning:7'],
+			signing.signatures.map(({ act, name, at, meaning, ownQuestion }) => [
+				act,
+				nameText(name),
+				timeText(at),
+				ownQuestion ? `${meaning} (by the one who asked, as this shop allows)` : meaning,
+			]),
+		),
+	];
+}
+
+function findingBlocks({ findings, notKnown }: BuildBook): Block[] {
+	const rank = (severity: Severity) => severities.indexOf(severity);
+	const rows = findings
+		.toSorted((a, b) => rank(a.severity) - rank(b.severity))
+		.map(({ severity, text, source, clears, entries }) => [
+			severity === 'note' ? severityWord.note : severityWord[severity].toUpperCase(),
+			text,
+			clears ?? '',
+			[source, ...entries.map((entry) => `No. ${entry}`)].join('; '),
+		]);
+	return [
+		rows.length === 0
+			? paragraph('No open finding.')
+			: table(['Severity:3', 'Finding:7', 'What clears it:5', 'Rests on:5'], rows),
+		...(notKnown.length === 0
+			? [paragraph('Nothing is noted as not known.')]
+			: [
+					paragraph('Not known, and not presumed fine:'),
+					{ kind: 'list', items: notKnown } as const satisfies Block,
+				]),
+	];
+}
+
+function equipmentBlocks({ equipment }: BuildBook): Block[] {
+	if (equipment.length === 0) return [paragraph('None named.')];
+	return [
+		table(
+			['Equipment:7', 'Count:>2', 'Rating:5', 'Place:4', 'Entry:2'],
+			equipment.map(({ name, count, rating, place, entry }) => [
+				name,
+				String(count),
+				rating ?? 'not known',
+				place ?? '',
+				entryText(entry),
+			]),
+		),
+	];
+}
+
+function entryText(entry: number | null): string {
+	return entry === null ? '' : `No. ${entry}`;
+}
+
+async function wiringBlocks(book: BuildBook): Promise<Block[]> {
+	const { runs, oneLine } = book;
+	return [
+		runs.length === 0
+			? paragraph('No run is sized.')
+			: table(
+					['Run:5', 'Load:>2', 'Length:>2', 'Conductor:3', 'Protection:5', 'Drop:>1', 'Entry:2'],
+					runs.map((run) => runCells(run, book)),
+				),
+		...(await pictureBlocks(oneLine)),
+	];
+}
+
+function runCells(run: RunRow, { units }: BuildBook): string[] {
+	const rating = run.deviceA === null ? 'rating not known' : `${writeNumber(run.deviceA, 1)} A`;
+	const at = run.deviceAt === null ? '' : `, at ${run.deviceAt}`;
+	const entry = run.entry === null ? 'not sized' : `No. ${run.entry}`;
+	return [
+		`${run.from} to ${run.to}`,
+		[
+			...(run.currentA === null ? [] : [write('current', run.currentA, units, { round: 'up' })]),
+			...(run.voltageV === null ? [] : [`at ${write('voltage', run.voltageV, units)}`]),
+		].join('\n'),
+		run.lengthM === null ? 'not known' : write('length', run.lengthM, units, { round: 'up' }),
+		run.conductor ?? 'not known',
+		run.device === null ? 'NONE NAMED' : `${run.device} ${rating}${at}`,
+		run.drop === null ? '' : `${writeNumber(run.drop * 100, 1, 'up')} %`,
+		run.state === null ? entry : `${entry}\n${run.state}`,
+	];
+}
+
+async function pictureBlocks(...pictures: readonly (Picture | null)[]): Promise<Block[]> {
+	const blocks: Block[] = [];
+	for (const picture of pictures) {
+		if (picture === null) continue;
+		const whole = await drawPicture(picture, 'page');
+		for (const figure of slices(whole, tallestFigure)) blocks.push({ kind: 'figure', figure });
+	}
+	return blocks;
+}
+
+function factsBlocks(part: FactsPart | null): Block[] {
+	if (part === null || part.facts.length + part.notes.length === 0)
+		return [paragraph('Nothing is recorded.')];
+	return [{ kind: 'facts', rows: part.facts }, ...part.notes.map(paragraph)];
+}
+
+async function energyBlocks(energy: EnergyPart | null): Promise<Block[]> {
+	if (energy === null) return factsBlocks(null);
+	return [
+		...factsBlocks(energy),
+		...(energy.loads.length === 0
+			? []
+			: [
+					table(
+						['Load:6', 'Count:>2', 'Power:>3', 'Hours a day:>3', 'Energy a day:>3', 'Numbers:3'],
+						energy.loads.map(loadCells),
+					),
+				]),
+		...(await pictureBlocks(energy.day, energy.week, energy.months)),
+	];
+}
+
+function loadCells({ name, count, powerW, hoursPerDay, energyWh, mains, assumed }: LoadRow): string[] {
+	return [
+		mains ? `${name} (mains)` : name,
+		String(count),
+		powerW === null ? 'not known' : `${writeNumber(powerW, 0, 'up')} W`,
+		hoursPerDay === null ? 'not known' : `${writeNumber(hoursPerDay, 2)} h`,
+		energyWh === null ? 'not known' : `${writeNumber(energyWh, 0, 'up')} Wh`,
+		assumed ? 'typical, to be confirmed' : 'given',
+	];
+}
+
+async function weightBlocks({ units }: BuildBook, weights: WeightsPart | null): Promise<Block[]> {
+	if (weights === null) return factsBlocks(null);
+	const cells = ({ name, massKg, positionM, sideM }: WeightRow) => [
+		name,
+		write('mass', massKg, units, { round: 'up' }),
+		positionM === null ? 'not known' : write('length', positionM, units),
+		sideM === null ? '' : sideText(sideM, write('length', Math.abs(sideM), units)),
+	];
+	return [
+		...factsBlocks(weights),
+		...(weights.items.length === 0
+			? []
+			: [
+					table(
+						['Item:9', 'Weight:>3', 'Behind the front axle:>4', 'From the middle:>4'],
+						weights.items.map(cells),
+					),
+				]),
+		...(await pictureBlocks(weights.axles)),
+	];
+}
+
+function sideText(sideM: number, shown: string): string {
+	return sideM === 0 ? 'in the middle' : `${shown} ${sideM > 0 ? 'right' : 'left'}`;
+}
+
+function handoverBlocks({ handover }: BuildBook): Block[] {
+	return [
+		handover.limits.length === 0
+			? paragraph('No operating limit is recorded.')
+			: table(
+					['What:6', 'Limit:5', 'Why:9'],
+					handover.limits.map(({ what, limit, why }) => [what, limit, why]),
+				),
+		paragraph('Cautions:'),
+		handover.cautions.length === 0 ? paragraph('None recorded.') : { kind: 'list', items: handover.cautions },
+		paragraph(
+			'Work on mains, gas and fuel-burning appliances belongs to licensed trades, and local codes decide. This book tells what was calculated and who answers for it; it replaces neither.',
+		),
+	];
+}
+
+async function* registerBlocks({ sheets }: BuildBook): AsyncGenerator<Block> {
+	let rows: string[][] = [];
+	let any = false;
+	const flush = () =>
+		table(['No.:2', 'Calculation:5', 'Result:6', 'To confirm:>2', 'Dangers:>2', 'State:3'], rows);
+	for await (const record of eachSheet(sheets)) {
+		any = true;
+		const dangers = record.sizing.findings.filter(({ severity }) => severity === 'danger').length;
+		rows.push([
+			String(record.number),
+			topicTitle(record.sizing.topic),
+			record.sizing.headline,
+			String(assumptionCount(record).open),
+			String(dangers),
+			record.state,
+		]);
+		if (rows.length === registerRows) {
+			yield flush();
+			rows = [];
+		}
+	}
+	if (rows.length > 0) yield flush();
+	if (!any) yield paragraph('None.');
+}

@@ -1,0 +1,408 @@
+import { textWidth, wrap } from '../../picture/font.js';
+import { ink } from '../../picture/shape.js';
+import { plain, plainLine } from '../../plain.js';
+import type { Block, BoxBlock, ContentsEntry, FactsBlock, HeadingBlock, TableBlock } from '../block.js';
+import { drawFigure, drawLine, type Pdf } from './shapes.js';
+
+/** What the first going-through finds out for the second. */
+export interface Places {
+	/** page of each heading with an id, from 1 */
+	readonly pages: ReadonlyMap<string, number>;
+	readonly total: number;
+}
+
+const margins = { left: 48, right: 48, top: 46, bottom: 56 } as const;
+const body = { size: 9.5, line: 13 } as const;
+const cell = { size: 8.5, line: 11.5, pad: 3.5 } as const;
+const headings = {
+	1: { size: 19, before: 0, after: 8 },
+	2: { size: 14.5, before: 16, after: 6 },
+	3: { size: 12.5, before: 12, after: 5 },
+	4: { size: 10.5, before: 10, after: 3 },
+} as const;
+/** Points for a CSS pixel of a figure: a phone's width becomes a good half of the page. */
+const figureScale = 0.82;
+const lineFromTop = 0.78;
+
+/**
+ * Writes blocks on pages, one after another. Every line is placed here, so that the same blocks give the same pages
+ * however they are read, and nothing is cut at the end of a page that should not be. The text is marked with what it is
+ * (heading, paragraph, cell of a table, figure with its description) for those who have it read to them.
+ */
+export class PdfWriter {
+	readonly pages = new Map<string, number>();
+	page = 0;
+	#y = 0;
+	readonly #pdf: Pdf;
+	readonly #places: Places | null;
+	readonly #footer: string;
+	readonly #root: PDFKit.PDFStructureElement;
+	#chapter: PDFKit.PDFOutline;
+	#fresh = true;
+
+	constructor(pdf: Pdf, footer: string, places: Places | null) {
+		this.#pdf = pdf;
+		this.#footer = plainLine(footer);
+		this.#places = places;
+		this.#chapter = pdf.outline;
+		this.#root = pdf.struct('Document');
+		pdf.addStructure(this.#root);
+		this.#newPage();
+	}
+
+	write(block: Block): void {
+		switch (block.kind) {
+			case 'heading':
+				this.#heading(block);
+				return;
+			case 'paragraph':
+				this.#lines('P', wrap(plain(block.text), this.#width, body.size), { after: 6 });
+				return;
+			case 'facts':
+				this.#facts(block);
+				return;
+			case 'table':
+				this.#table(block);
+				return;
+			case 'list':
+				this.#list(block.items);
+				return;
+			case 'box':
+				this.#box(block);
+				return;
+			case 'figure':
+				this.#figure(block.figure);
+				return;
+			case 'contents':
+				this.#contents(block.entries);
+				return;
+			case 'page':
+				if (!this.#fresh) this.#newPage();
+				return;
+		}
+	}
+
+	end(): void {
+		this.#root.end();
+		this.#pdf.end();
+	}
+
+	get #width(): number {
+		return this.#pdf.page.width - margins.left - margins.right;
+	}
+
+	get #bottom(): number {
+		return this.#pdf.page.height - margins.bottom;
+	}
+
+	get #pageHeight(): number {
+		return this.#bottom - margins.top;
+	}
+
+	#newPage(): void {
+		this.#pdf.addPage();
+		this.page += 1;
+		this.#y = margins.top;
+		this.#fresh = true;
+		const total = this.#places === null ? '' : ` of ${this.#places.total}`;
+		const number = `page ${this.page}${total}`;
+		const baseline = this.#pdf.page.height - 32;
+		const style = { size: 8, colour: ink.quiet };
+		this.#artifact('Pagination', () => {
+			const room = this.#width - textWidth(number, style.size) - 16;
+			drawLine(this.#pdf, wrap(this.#footer, room, style.size)[0] ?? '', margins.left, baseline, style);
+			const right = this.#pdf.page.width - margins.right;
+			drawLine(this.#pdf, number, right - textWidth(number, style.size), baseline, style);
+		});
+	}
+
+	/** Something that belongs to the page, not to the text. */
+	#artifact(type: 'Pagination' | 'Layout', draw: () => void): void {
+		this.#pdf.markContent('Artifact', { type });
+		draw();
+		this.#pdf.endMarkedContent();
+	}
+
+	/** Begins a new page where so much does not fit any more on this one. */
+	#room(height: number): void {
+		if (this.#y + height > this.#bottom && !this.#fresh) this.#newPage();
+	}
+
+	#element(type: string, options: PDFKit.Mixins.StructureElementOptions = {}): PDFKit.PDFStructureElement {
+		const element = this.#pdf.struct(type, options);
+		this.#root.add(element);
+		return element;
+	}
+
+	/** Lines of one element; they stay together where a page holds them all. */
+	#lines(
+		type: string,
+		lines: readonly string[],
+		options: {
+			size?: number;
+			line?: number;
+			bold?: boolean;
+			indent?: number;
+			after?: number;
+			mark?: string;
+		} = {},
+	): void {
+		const { size = body.size, line = body.line, bold = false, indent = 0, after = 0, mark } = options;
+		if (lines.length * line <= this.#pageHeight) this.#room(lines.length * line);
+		const element = this.#element(type);
+		let rest = lines;
+		let first = true;
+		while (rest.length > 0) {
+			const fit = Math.max(1, Math.floor((this.#bottom - this.#y) / line));
+			const now = rest.slice(0, fit);
+			element.add(() => {
+				now.forEach((text, row) => {
+					const baseline = this.#y + row * line + line * lineFromTop;
+					if (first && row === 0 && mark !== undefined)
+						drawLine(this.#pdf, mark, margins.left + 3, baseline, { size, colour: ink.text });
+					drawLine(this.#pdf, text, margins.left + indent, baseline, { size, bold, colour: ink.text });
+				});
+			});
+			first = false;
+			this.#y += now.length * line;
+			this.#fresh = false;
+			rest = rest.slice(fit);
+			if (rest.length > 0) this.#newPage();
+		}
+		element.end();
+		this.#y += after;
+	}
+
+	#heading({ level, text, id }: HeadingBlock): void {
+		const { size, before, after } = headings[level];
+		const shown = plainLine(text);
+		const lines = wrap(shown, this.#width, size, true);
+		const line = size * 1.25;
+		if (!this.#fresh) this.#y += before;
+		// A heading is never the last thing on a page.
+		this.#room(lines.length * line + after + 64);
+		if (id !== null) {
+			this.pages.set(id, this.page);
+			this.#pdf.addNamedDestination(id, 'XYZ', margins.left, Math.max(0, this.#y - 8), null);
+			const parent = level === 2 ? this.#pdf.outline : this.#chapter;
+			const item = parent.addItem(shown);
+			if (level === 2) this.#chapter = item;
+		}
+		this.#lines(`H${level}`, lines, { size, line, bold: true, after });
+		if (level === 2) {
+			this.#artifact('Layout', () => this.#rule(this.#y - after + 1, 1.2));
+			this.#y += 4;
+		}
+	}
+
+	#rule(y: number, width: number, colour: string = ink.line): void {
+		this.#pdf
+			.undash()
+			.lineWidth(width)
+			.moveTo(margins.left, y)
+			.lineTo(this.#pdf.page.width - margins.right, y)
+			.stroke(colour);
+	}
+
+	#facts({ rows }: FactsBlock): void {
+		const column = 122;
+		for (const { label, text } of rows) {
+			const names = wrap(plainLine(label), column - 10, body.size);
+			const lines = wrap(plain(text), this.#width - column, body.size);
+			const height = Math.max(names.length, lines.length) * body.line + 3;
+			if (height > this.#pageHeight) {
+				this.#lines('P', wrap(`${plainLine(label)}: ${plain(text)}`, this.#width, body.size), { after: 3 });
+				continue;
+			}
+			this.#room(height);
+			const top = this.#y;
+			const baseline = (row: number) => top + row * body.line + body.line * lineFromTop;
+			const element = this.#element('P');
+			element.add(() => {
+				names.forEach((one, row) => {
+					drawLine(this.#pdf, one, margins.left, baseline(row), { size: body.size, colour: ink.quiet });
+				});
+				lines.forEach((one, row) => {
+					drawLine(this.#pdf, one, margins.left + column, baseline(row), {
+						size: body.size,
+						colour: ink.text,
+					});
+				});
+			});
+			element.end();
+			this.#y += height;
+			this.#fresh = false;
+			this.#artifact('Layout', () => this.#rule(this.#y - 1.5, 0.5, ink.grid));
+		}
+		this.#y += 6;
+	}
+
+	#list(items: readonly string[]): void {
+		for (const item of items) {
+			this.#lines('LI', wrap(plain(item), this.#width - 14, body.size), { indent: 14, mark: '•', after: 2 });
+		}
+		this.#y += 4;
+	}
+
+	#box({ word, lines, weight }: BoxBlock): void {
+		const pad = 8;
+		const bold = weight === 'strong';
+		const wrapped = lines.flatMap((line) => wrap(plain(line), this.#width - 2 * pad, body.size + 0.5, bold));
+		const line = body.line + 0.5;
+		const height = (wrapped.length + 1) * line + 2 * pad;
+		if (height > this.#pageHeight) {
+			this.#lines('P', [plainLine(word), ...wrapped], { bold, after: 8 });
+			return;
+		}
+		this.#room(height);
+		const top = this.#y;
+		this.#artifact('Layout', () => {
+			this.#pdf
+				.undash()
+				.lineWidth(bold ? 2 : 1)
+				.rect(margins.left + 1, top + 1, this.#width - 2, height - 2)
+				.stroke(ink.line);
+		});
+		this.#y = top + pad;
+		this.#lines('P', [plainLine(word)], { bold: true, indent: pad, line });
+		this.#lines('P', wrapped, { size: body.size + 0.5, bold, indent: pad, line });
+		this.#y = top + height + 8;
+	}
+
+	#figure(figure: Parameters<typeof drawFigure>[1]): void {
+		const scale = Math.min(figureScale, this.#width / figure.width, (this.#pageHeight - 8) / figure.height);
+		const height = figure.height * scale;
+		this.#room(height);
+		const [x, y] = [margins.left, this.#y];
+		const element = this.#element('Figure', {
+			alt: figure.alt,
+			title: figure.title,
+		});
+		element.add(() => drawFigure(this.#pdf, figure, { x, y, scale }));
+		element.end();
+		this.#y += height + 10;
+		this.#fresh = false;
+	}
+
+	#contents(entries: readonly ContentsEntry[]): void {
+		this.#y += 6;
+		for (const { text, id } of entries) {
+			this.#room(16);
+			const page = this.#places?.pages.get(id);
+			const number = page === undefined ? '' : String(page);
+			const baseline = this.#y + 16 * lineFromTop;
+			const [top, shown] = [this.#y, plainLine(text)];
+			const element = this.#element('TOCI');
+			element.add(() => {
+				const style = { size: 10.5, colour: ink.text };
+				drawLine(
+					this.#pdf,
+					wrap(shown, this.#width - 60, style.size)[0] ?? '',
+					margins.left,
+					baseline,
+					style,
+				);
+				const right = this.#pdf.page.width - margins.right;
+				drawLine(this.#pdf, number, right - textWidth(number, style.size), baseline, style);
+			});
+			element.end();
+			this.#pdf.goTo(margins.left, top, this.#width, 16, id);
+			this.#y += 17;
+			this.#artifact('Layout', () => this.#rule(this.#y - 1.5, 0.5, ink.grid));
+			this.#fresh = false;
+		}
+		this.#y += 8;
+	}
+
+	#table({ columns, rows }: TableBlock): void {
+		const widths = columns.map(({ width }) => (width / 20) * this.#width);
+		const lefts = widths.map((_, index) =>
+			widths.slice(0, index).reduce((sum, one) => sum + one, margins.left),
+		);
+		const wrapCell = (text: string, index: number, bold: boolean) =>
+			wrap(plain(text), (widths[index] as number) - 2 * cell.pad, cell.size, bold);
+		const head = columns.map(({ label }, index) => wrapCell(label, index, true));
+		const heightOf = (cells: readonly (readonly string[])[]) =>
+			Math.max(...cells.map(({ length }) => length)) * cell.line + 2 * cell.pad;
+		const headHeight = heightOf(head);
+		const table = this.#element('Table');
+		const drawCells = (cells: readonly (readonly string[])[], bold: boolean, index: number) => {
+			for (const [row, text] of (cells[index] ?? []).entries()) {
+				const left = (lefts[index] as number) + cell.pad;
+				const right = left + (widths[index] as number) - 2 * cell.pad;
+				const x = columns[index]?.align === 'end' ? right - textWidth(text, cell.size, bold) : left;
+				const baseline = this.#y + cell.pad + row * cell.line + cell.line * lineFromTop;
+				drawLine(this.#pdf, text, x, baseline, { size: cell.size, bold, colour: ink.text });
+			}
+		};
+		const drawHead = (again: boolean) => {
+			if (again) {
+				// The head on a later page repeats what was said: it is for the eye alone.
+				this.#artifact('Pagination', () => {
+					columns.forEach((_, index) => {
+						drawCells(head, true, index);
+					});
+				});
+			} else
+				this.#row(
+					table,
+					columns.length,
+					() => 'TH',
+					(index) => drawCells(head, true, index),
+				);
+			this.#y += headHeight;
+			this.#fresh = false;
+			this.#artifact('Layout', () => this.#rule(this.#y, 1));
+		};
+		const wrappedRows = rows.map((row) =>
+			columns.map((_, index) => wrapCell(row[index] ?? '', index, false)),
+		);
+		this.#room(headHeight + Math.min(this.#pageHeight - headHeight, heightOf(wrappedRows[0] ?? [['']])));
+		drawHead(false);
+		for (const whole of wrappedRows) {
+			for (const cells of this.#pieces(whole, headHeight)) {
+				const height = heightOf(cells);
+				if (this.#y + height > this.#bottom) {
+					this.#newPage();
+					drawHead(true);
+				}
+				this.#row(
+					table,
+					columns.length,
+					(index) => (index === 0 ? 'TH' : 'TD'),
+					(index) => drawCells(cells, false, index),
+				);
+				this.#y += height;
+				this.#artifact('Layout', () => this.#rule(this.#y, 0.5, ink.grid));
+			}
+		}
+		table.end();
+		this.#y += 9;
+	}
+
+	#row(
+		table: PDFKit.PDFStructureElement,
+		count: number,
+		typeOf: (index: number) => 'TH' | 'TD',
+		draw: (index: number) => void,
+	): void {
+		const row = this.#pdf.struct('TR');
+		table.add(row);
+		for (let index = 0; index < count; index += 1) {
+			const element = this.#pdf.struct(typeOf(index));
+			row.add(element);
+			element.add(() => draw(index));
+			element.end();
+		}
+		row.end();
+	}
+
+	/** A row stays whole unless it is taller than a page. */
+	#pieces(cells: readonly (readonly string[])[], headHeight: number): (readonly (readonly string[])[])[] {
+		const most = Math.floor((this.#pageHeight - headHeight - 2 * cell.pad) / cell.line);
+		const tallest = Math.max(...cells.map(({ length }) => length));
+		return Array.from({ length: Math.max(1, Math.ceil(tallest / most)) }, (_, piece) =>
+			cells.map((lines) => lines.slice(piece * most, (piece + 1) * most)),
+		);
+	}
+}
