@@ -40,6 +40,8 @@ export const sourceFields = {
 			'data sheet',
 			'datasheet',
 			'rated short circuit',
+			'isc',
+			'maker',
 		],
 	}),
 };

@@ -231,6 +231,8 @@ export const fuse = declareTopic({
 		'fuse',
 		'sicherung',
 		'fusible',
+		'fusible para',
+		'sicherung für',
 		'what fuse',
 		'fuse for',
 		'what size fuse',
