@@ -7,7 +7,7 @@ const rail: Member = {
 	spanM: 1.2,
 	leftOverhangM: 0,
 	rightOverhangM: 0,
-	loads: [{ kind: 'even', forceNPerM: 400 }],
+	loads: [{ kind: 'even', amount: { perMetreN: 400 } }],
 	sharing: 1,
 	secondMomentMm4: 73_365,
 	modulusMm3: 3668,
@@ -68,8 +68,8 @@ describe('loads off the member', () => {
 	test.each([
 		{ kind: 'point', atM: 1.3, forceN: 1 } as const,
 		{ kind: 'point', atM: -0.01, forceN: 1 } as const,
-		{ kind: 'spread', fromM: 0.5, toM: 1.3, forceNPerM: 1 } as const,
-		{ kind: 'spread', fromM: 0.8, toM: 0.4, forceNPerM: 1 } as const,
+		{ kind: 'spread', fromM: 0.5, toM: 1.3, amount: { totalN: 1 } } as const,
+		{ kind: 'spread', fromM: 0.8, toM: 0.4, amount: { totalN: 1 } } as const,
 	])('%j', (load) => {
 		expect(checkMember({ ...rail, loads: [load] })).toBeNull();
 	});
@@ -104,4 +104,22 @@ test('no span at all is 0, a limit never met', () => {
 	expect(
 		longestSpanM({ ...rail, loads: [{ kind: 'anywhere', forceN: 1e9 }] }, { ratio: 240, stressMpa: 55 }),
 	).toBe(0);
+});
+
+test('a spread load given in all is the same on any length', () => {
+	const total = checked({ ...rail, loads: [{ kind: 'even', amount: { totalN: 480 } }] });
+	expect(total.momentNm).toBeCloseTo(checked(rail).momentNm, 9);
+	const part = checked({
+		...rail,
+		loads: [{ kind: 'spread', fromM: 0.3, toM: 0.9, amount: { totalN: 240 } }],
+	});
+	const byMetre = checked({
+		...rail,
+		loads: [{ kind: 'spread', fromM: 0.3, toM: 0.9, amount: { perMetreN: 400 } }],
+	});
+	expect(part.momentNm).toBeCloseTo(byMetre.momentNm, 9);
+	const longer = (amount: { totalN: number } | { perMetreN: number }) =>
+		longestSpanM({ ...rail, loads: [{ kind: 'even', amount }] }, { ratio: 240, stressMpa: 55 });
+	// a line load grows with the span, a mattress does not
+	expect(longer({ totalN: 480 })).toBeGreaterThan(longer({ perMetreN: 400 }));
 });

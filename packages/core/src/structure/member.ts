@@ -4,17 +4,15 @@ import { type Beam, type BeamLoad, largest, type SolvedBeam, type Support, solve
 /** How a rail, crossbeam or shelf is held. */
 export type Holding = 'simple' | 'cantilever' | 'fixed' | 'propped';
 
-/** Places are measured from the left support (from the wall for a cantilever); loads act downward [N], [N/m]. */
+/** A spread load by what it comes to in all, as a mattress, or by the metre, as a strip of floor [N], [N/m]. */
+export type Amount = { readonly totalN: number } | { readonly perMetreN: number };
+
+/** Places are measured from the left support (from the wall for a cantilever) [m]; loads act downward [N]. */
 export type MemberLoad =
 	| { readonly kind: 'point'; readonly atM: number; readonly forceN: number }
-	| {
-			readonly kind: 'spread';
-			readonly fromM: number;
-			readonly toM: number;
-			readonly forceNPerM: number;
-	  }
+	| { readonly kind: 'spread'; readonly fromM: number; readonly toM: number; readonly amount: Amount }
 	/** spread over the whole member */
-	| { readonly kind: 'even'; readonly forceNPerM: number }
+	| { readonly kind: 'even'; readonly amount: Amount }
 	/** a force that may stand anywhere: it is put where it bends the member most */
 	| { readonly kind: 'anywhere'; readonly forceN: number };
 
@@ -136,6 +134,10 @@ function beamOf(member: PlacedMember): Beam {
 	};
 }
 
+function perMetreN(amount: Amount, lengthM: number): number {
+	return 'perMetreN' in amount ? amount.perMetreN : amount.totalN / lengthM;
+}
+
 function placedLoad(load: PlacedLoad, left: number, lengthM: number, share: number): BeamLoad {
 	switch (load.kind) {
 		case 'point':
@@ -145,10 +147,15 @@ function placedLoad(load: PlacedLoad, left: number, lengthM: number, share: numb
 				kind: 'uniform',
 				fromM: left + load.fromM,
 				toM: left + load.toM,
-				forceNPerM: load.forceNPerM * share,
+				forceNPerM: perMetreN(load.amount, load.toM - load.fromM) * share,
 			};
 		case 'even':
-			return { kind: 'uniform', fromM: 0, toM: lengthM, forceNPerM: load.forceNPerM * share };
+			return {
+				kind: 'uniform',
+				fromM: 0,
+				toM: lengthM,
+				forceNPerM: perMetreN(load.amount, lengthM) * share,
+			};
 	}
 }
 
@@ -193,7 +200,7 @@ function worstPlaces(member: Member): { readonly sagM: number; readonly bendingM
 	return { sagM: worst((check) => 1 / check.ratio), bendingM: worst((check) => check.momentNm) };
 }
 
-/** The same member with its span and the places of its loads stretched alike. */
+/** The same member with its span and the places of its loads stretched alike; what was given in all stays so much. */
 function stretched(member: PlacedMember, spanM: number): PlacedMember {
 	const by = spanM / member.spanM;
 	return {
