@@ -367,7 +367,7 @@ export const wire = declareTopic({
 	examples: [
 		'40A 12V 15 ft',
 		"fridge 5 amps 22' run 12v",
-		'dc-dc 30A 12v 4ft each way',
+		'winch 120A 12v 4ft each way, short',
 		'30a shore 120v 18 ft',
 		'3.5m 20A 24v 35mm2 ok?',
 	],
