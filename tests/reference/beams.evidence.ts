@@ -64,6 +64,35 @@ const support = (solution: SolvedBeam, index: number) => solution.reactions[inde
 const couple = (solution: SolvedBeam, index: number) =>
 	Math.abs(solution.reactions[index]?.momentNm ?? Number.NaN);
 
+/** The printed formulas, to the letter, and what they come to for the beam above with its load at `at`. */
+const printedFormulas: Readonly<Record<string, (at: number) => number>> = {
+	'w*L^2/8': () => (w * L ** 2) / 8,
+	'5*w*L^4/(384*E*I)': () => (5 * w * L ** 4) / (384 * EI),
+	'P*L/4': () => (P * L) / 4,
+	'P*L^3/(48*E*I)': () => (P * L ** 3) / (48 * EI),
+	'P*a*b/L': (at) => (P * at * (L - at)) / L,
+	'P*b*(L^2-b^2)^1.5/(9*sqrt(3)*L*E*I)': (at) =>
+		(P * (L - at) * (L ** 2 - (L - at) ** 2) ** 1.5) / (9 * Math.sqrt(3) * L * EI),
+	'P*a': (at) => P * at,
+	'P*a*(3L^2-4a^2)/(24*E*I)': (at) => (P * at * (3 * L ** 2 - 4 * at ** 2)) / (24 * EI),
+	'w*L^2/2': () => (w * L ** 2) / 2,
+	'w*L^4/(8*E*I)': () => (w * L ** 4) / (8 * EI),
+	'P*L': () => P * L,
+	'P*L^3/(3*E*I)': () => (P * L ** 3) / (3 * EI),
+	'w*L^2/12 (ends)': () => (w * L ** 2) / 12,
+	'w*L^4/(384*E*I)': () => (w * L ** 4) / (384 * EI),
+	'P*L/8': () => (P * L) / 8,
+	'P*L^3/(192*E*I)': () => (P * L ** 3) / (192 * EI),
+	'w*L^2/8 (fixed end)': () => (w * L ** 2) / 8,
+	'w*L^4/(184.6*E*I)': () => (w * L ** 4) / (184.6 * EI),
+};
+
+function evaluated(formula: string | undefined, at: number): number {
+	const value = printedFormulas[formula ?? '']?.(at);
+	if (value === undefined) throw new Error(`no such formula: ${formula}`);
+	return value;
+}
+
 /** The formulas of shared/reference/structure/beam_cases.csv; each was checked there by numerical integration. */
 const tabulated: readonly Case[] = readTable('structure/beam_cases.csv').flatMap((row): Case[] => {
 	const loads: Readonly<Record<string, readonly BeamLoad[]>> = {
@@ -107,35 +136,6 @@ const tabulated: readonly Case[] = readTable('structure/beam_cases.csv').flatMap
 		},
 	];
 });
-
-/** The printed formulas, to the letter, and what they come to for the beam above with its load at `at`. */
-const printedFormulas: Readonly<Record<string, (at: number) => number>> = {
-	'w*L^2/8': () => (w * L ** 2) / 8,
-	'5*w*L^4/(384*E*I)': () => (5 * w * L ** 4) / (384 * EI),
-	'P*L/4': () => (P * L) / 4,
-	'P*L^3/(48*E*I)': () => (P * L ** 3) / (48 * EI),
-	'P*a*b/L': (at) => (P * at * (L - at)) / L,
-	'P*b*(L^2-b^2)^1.5/(9*sqrt(3)*L*E*I)': (at) =>
-		(P * (L - at) * (L ** 2 - (L - at) ** 2) ** 1.5) / (9 * Math.sqrt(3) * L * EI),
-	'P*a': (at) => P * at,
-	'P*a*(3L^2-4a^2)/(24*E*I)': (at) => (P * at * (3 * L ** 2 - 4 * at ** 2)) / (24 * EI),
-	'w*L^2/2': () => (w * L ** 2) / 2,
-	'w*L^4/(8*E*I)': () => (w * L ** 4) / (8 * EI),
-	'P*L': () => P * L,
-	'P*L^3/(3*E*I)': () => (P * L ** 3) / (3 * EI),
-	'w*L^2/12 (ends)': () => (w * L ** 2) / 12,
-	'w*L^4/(384*E*I)': () => (w * L ** 4) / (384 * EI),
-	'P*L/8': () => (P * L) / 8,
-	'P*L^3/(192*E*I)': () => (P * L ** 3) / (192 * EI),
-	'w*L^2/8 (fixed end)': () => (w * L ** 2) / 8,
-	'w*L^4/(184.6*E*I)': () => (w * L ** 4) / (184.6 * EI),
-};
-
-function evaluated(formula: string | undefined, at: number): number {
-	const value = printedFormulas[formula ?? '']?.(at);
-	if (value === undefined) throw new Error(`no such formula: ${formula}`);
-	return value;
-}
 
 const overhang = 0.5;
 const overhung = [pinned(0), pinned(L)];
