@@ -1,5 +1,11 @@
 export { type SimulatedHours, simulatedHours } from './energy/simulated-hours.js';
-export type { HourlyPowers, Simulation } from './energy/simulation.js';
+export {
+	type HourlyPowers,
+	runHours,
+	type SimulatedBank,
+	type Simulation,
+	type SimulationTotals,
+} from './energy/simulation.js';
 export { evaluateSum } from './quantity/arithmetic.js';
 export { fromBase, toBase, unitsOf } from './quantity/convert.js';
 export {

@@ -4,7 +4,7 @@ import type { Load } from './loads.js';
 export const clockSource = practice('when in the day a load is used, where nobody said');
 
 /** Clock hour at which a load commonly begins, by the name in the table of typical loads (practice). */
-const usualStartH: Readonly<Record<string, number>> = {
+export const usualStartH: Readonly<Record<string, number>> = {
 	lights: 18,
 	television: 19,
 	monitor: 9,

@@ -190,7 +190,11 @@ function decide(
 		return { kind: 'unsure', why: 'region', nearest: [...new Set([first.name, ...towns])].slice(0, 3) };
 	}
 	if (second !== undefined && weightOf(first, region) < leadFactor * weightOf(second, region)) {
-		return { kind: 'unsure', why: 'many', nearest: distinct(ranked).slice(0, 3) };
+		return {
+			kind: 'unsure',
+			why: respelt ? 'unknown' : 'many',
+			nearest: distinct(ranked).slice(0, 3),
+		};
 	}
 	const place = climateOf(first);
 	if (place === null) return { kind: 'unsure', why: 'remote', nearest: nearestNames(first) };
@@ -247,7 +251,7 @@ function splitRegion(words: readonly string[]): Split[] {
 
 /** How many slips of the thumb a name of this length may hold and still be taken for another. */
 function allowedSlips(key: string): number {
-	return key.length < 5 ? 0 : key.length < 9 ? 1 : 2;
+	return key.length < 5 ? 0 : key.length < 10 ? 1 : 2;
 }
 
 /** "Frankfurt" where only "Frankfurt am Main" is known. */
@@ -261,7 +265,8 @@ function nearKeys(key: string): string[] {
 	if (best === 0) return [];
 	let found: string[] = [];
 	for (const known of knownNames()) {
-		if (Math.abs(known.length - key.length) > best || known.length < 4) continue;
+		// The first letter is seldom missed.
+		if (Math.abs(known.length - key.length) > best || known[0] !== key[0]) continue;
 		const slips = editDistance(key, known, best);
 		if (slips > best) continue;
 		if (slips < best) found = [];
