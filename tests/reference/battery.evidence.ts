@@ -244,6 +244,39 @@ const peukert: EvidenceRow[] = [
 	},
 ];
 
+const chemistryInFile: Readonly<Record<string, string>> = {
+	AGM: 'agm',
+	gel: 'gel',
+	flooded: 'flooded',
+	'lithium ion / LiFePO4': 'lifepo4',
+};
+
+/** The exponent that the answers behave by, from two currents well above the rated one. */
+function exponentOf(chemistry: string): number {
+	const at = (currentA: number) => hours({ unitAh: 100, chemistry, loads: [{ currentA }] });
+	return Math.log(at(30) / at(60)) / Math.log(60 / 30);
+}
+
+const exponents: EvidenceRow[] = readTable('electrical/battery_peukert.csv')
+	.filter((row) => chemistryInFile[row.chemistry ?? ''] !== undefined)
+	.map((row) => {
+		const published = `within ${row.exponent_min} to ${row.exponent_max}`;
+		return {
+			topic: 'runtime',
+			what: `${row.chemistry}: Peukert exponent by which two runtimes differ`,
+			source: 'public reference page on the Peukert law, ranges by chemistry',
+			mark: 'verified',
+			published,
+			unit: '',
+			ours: () => {
+				const exponent = exponentOf(chemistryInFile[row.chemistry ?? ''] as string);
+				const inside =
+					exponent >= Number(row.exponent_min) - 1e-9 && exponent <= Number(row.exponent_max) + 1e-9;
+				return inside ? published : String(exponent);
+			},
+		};
+	});
+
 // Textbooks take a battery as ideal: k = 1, down to nothing.
 const ideal: EvidenceRow[] = [
 	{
@@ -492,6 +525,7 @@ export const rows: readonly EvidenceRow[] = [
 	...factors,
 	...cold,
 	...peukert,
+	...exponents,
 	...ideal,
 	...cells,
 	...layouts,

@@ -4,7 +4,7 @@ import type { Decision, Sheet } from '../topic/sheet.js';
 import type { Refusal } from '../topic/sizing.js';
 import { type Bank, bankClassV, nominalVoltageV, unitsInSeries } from './bank.js';
 
-const chemistryWords = {
+export const chemistryWords = {
 	lifepo4: [
 		'LiFePO4',
 		'lifepo',
@@ -125,7 +125,7 @@ export function mainsVoltageOf(input: BankInput, sheet: Sheet): number | Refusal
 	if (mainsV >= 100) return mainsV;
 	return {
 		code: 'out-of-range',
-		text: `I read ${sheet.show('voltage', mainsV)}, which is neither a bank nor a mains voltage.`,
+		text: sheet.say`I read ${sheet.show('voltage', mainsV)}, which is neither a bank nor a mains voltage.`,
 		instead: 'Banks are 12, 24, 36 or 48 V; mains is 100 to 250 V.',
 		field: 'bankV',
 	};
@@ -157,7 +157,7 @@ export function classOf(input: BankInput, sheet: Sheet): number | Refusal {
 	return (
 		bankClassV(bankV) ?? {
 			code: 'out-of-range',
-			text: `I read ${sheet.show('voltage', bankV)} as the bank voltage; banks are not built so.`,
+			text: sheet.say`I read ${sheet.show('voltage', bankV)} as the bank voltage; banks are not built so.`,
 			instead: 'Name a bank of 12, 24, 36 or 48 V.',
 			field: 'bankV',
 		}
@@ -180,8 +180,8 @@ export function readBank(
 	if (series === null) {
 		return {
 			code: 'impossible',
-			text: `Batteries of ${sheet.show('voltage', unitV)} can't be put in series to make ${classV} V with ${chemistry.label}.`,
-			instead: `Use batteries of ${classV} V, or of a voltage that divides it.`,
+			text: sheet.say`Batteries of ${sheet.show('voltage', unitV)} can't be put in series to make ${classV} V with ${chemistry.label}.`,
+			instead: sheet.say`Use batteries of ${classV} V, or of a voltage that divides it.`,
 			field: 'unitV',
 		};
 	}
@@ -189,8 +189,8 @@ export function readBank(
 	if (unitCount % series !== 0) {
 		return {
 			code: 'impossible',
-			text: `${unitCount} batteries don't make whole strings: ${classV} V takes ${series} of ${sheet.show('voltage', unitV)} in series.`,
-			instead: `Use ${series}, ${2 * series} or ${3 * series} batteries.`,
+			text: sheet.say`${unitCount} batteries don't make whole strings: ${classV} V takes ${series} of ${sheet.show('voltage', unitV)} in series.`,
+			instead: sheet.say`Use ${series}, ${2 * series} or ${3 * series} batteries.`,
 			field: 'unitCount',
 		};
 	}

@@ -4,6 +4,7 @@ import { type TypicalLoad, typicalLoad, typicalLoadWords } from '../tables/loads
 import type { Region } from '../topic/context.js';
 import { choice, count, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
+import { translate } from '../topic/translate.js';
 
 /** The fields of one load in a list; topics take those they can use. */
 export const loadFields = {
@@ -91,6 +92,8 @@ export interface LoadOptions {
 	readonly bankV: number;
 	readonly mainsV: number;
 	readonly region: Region;
+	/** composes the sentences, so that they can be said in another language */
+	readonly say?: Sheet['say'];
 	/** a whole day, whose hours must be known; or while they are on, with hours only where somebody gave them */
 	readonly over: 'day' | 'while-on';
 }
@@ -112,6 +115,7 @@ export function resolveLoads(
 }
 
 function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load | LoadProblem {
+	const say = options.say ?? inEnglish;
 	const known = item.name === undefined ? null : typicalLoad(item.name);
 	const name = nameOf(item, index, known);
 	const mains = item.supply === undefined ? (known?.mains ?? false) : item.supply === 'mains';
@@ -124,7 +128,7 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	if (item.durationH !== undefined && item.durationH > 24) {
 		return {
 			kind: 'contradiction',
-			text: `I read ${writeNumber(item.durationH, 1)} h a day for the ${name}; a day has 24.`,
+			text: say`I read ${writeNumber(item.durationH, 1)} h a day for the ${name}; a day has 24.`,
 			instead: 'Give the hours a day it is on, up to 24.',
 		};
 	}
@@ -143,8 +147,8 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	if (powerW === undefined) {
 		return {
 			kind: 'ask',
-			label: `power of the ${name}`,
-			question: `How much does the ${name} draw (watts or amps)?`,
+			label: say`power of the ${name}`,
+			question: say`How much does the ${name} draw (watts or amps)?`,
 		};
 	}
 
@@ -156,8 +160,8 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	if (hoursPerDay === null && dailyGivenWh === undefined && options.over === 'day') {
 		return {
 			kind: 'ask',
-			label: `hours a day of the ${name}`,
-			question: `How many hours a day is the ${name} on?`,
+			label: say`hours a day of the ${name}`,
+			question: say`How many hours a day is the ${name} on?`,
 		};
 	}
 	const dailyEachWh = dailyGivenWh ?? (hoursPerDay === null ? null : powerW * duty * hoursPerDay);
@@ -208,6 +212,8 @@ function timesOf(
 	};
 }
 
+const inEnglish: Sheet['say'] = (strings, ...values) => translate('en', strings, values);
+
 /** Of what nobody said how long it runs, the safe side: 3 h or more. */
 function isContinuous(item: LoadItem, known: TypicalLoad | null): boolean {
 	if (known?.name === 'water heater') return true;
@@ -226,6 +232,7 @@ function powerAgainstCurrent(
 	mains: boolean,
 	options: LoadOptions,
 ): LoadProblem | null {
+	const say = options.say ?? inEnglish;
 	const fromCurrentW = powerFrom(item, mains, options);
 	if (item.powerW === undefined || fromCurrentW === undefined) return null;
 	// A 12 V class bank stands between 10 and 14.6 V, and motors have a power factor: a quarter apart still agrees.
@@ -233,7 +240,7 @@ function powerAgainstCurrent(
 	const voltageV = mains ? options.mainsV : options.bankV;
 	return {
 		kind: 'contradiction',
-		text: `${writeNumber(item.powerW, 1)} W and ${writeNumber(item.currentA as number, 1)} A for the ${name} contradict each other: at ${voltageV} V that current is ${Math.round(fromCurrentW)} W.`,
+		text: say`${writeNumber(item.powerW, 1)} W and ${writeNumber(item.currentA as number, 1)} A for the ${name} contradict each other: at ${voltageV} V that current is ${Math.round(fromCurrentW)} W.`,
 		instead: 'Give the power or the current, whichever you trust.',
 	};
 }

@@ -232,14 +232,7 @@ function calculateAlternator(input: Input, sheet: Sheet) {
 	const proposedA = proposedCharger(spare, bankLimit?.limitA ?? null, converter);
 	const chargerA = input.chargerA ?? proposedA;
 	if (spare !== null) writeHeadroom(sheet, input, spare, converter, proposedA);
-	if (chargerA === null) {
-		return sheet.refuse(
-			'impossible',
-			sheet.say`An alternator of ${sheet.show('current', input.alternatorA as number)} has nothing to spare for charging beside the vehicle's own loads.`,
-			'Fit a larger alternator, or charge by sun and shore power.',
-			'alternatorA',
-		);
-	}
+	if (chargerA === null) return nothingFits(sheet, input, spare, converter, bankLimit?.limitA ?? null);
 
 	const inputA = converterInputA(chargerA, converter);
 	writeInput(sheet, chargerA, inputA, converter);
@@ -275,6 +268,32 @@ function calculateAlternator(input: Input, sheet: Sheet) {
 	return time === null
 		? answerSize(sheet, input, chargerA, spare, converter, cable)
 		: answerTime(sheet, time, bank as Bank, tooCold ? (input.temperatureC as number) : null);
+}
+
+/** No charger is sold that small: the alternator spares too little, or the bank bears too little. */
+function nothingFits(
+	sheet: Sheet,
+	input: Input,
+	spare: Headroom | null,
+	converter: Converter,
+	bankLimitA: number | null,
+) {
+	const smallest = sheet.show('current', chargerSizesA[0]);
+	const byAlternatorA = spare === null ? 0 : converterOutputA(spare.drivingA, converter);
+	if (bankLimitA !== null && bankLimitA < chargerSizesA[0] && byAlternatorA >= chargerSizesA[0]) {
+		return sheet.refuse(
+			'impossible',
+			sheet.say`The bank bears ${sheet.show('current', bankLimitA, { round: 'down' })} of charging; DC-DC chargers begin at ${smallest}.`,
+			'Take a larger bank, or a charger that can be set so low, and name it.',
+			'unitAh',
+		);
+	}
+	return sheet.refuse(
+		'impossible',
+		sheet.say`An alternator of ${sheet.show('current', input.alternatorA as number)} spares too little for charging beside the vehicle's own loads; DC-DC chargers begin at ${smallest}.`,
+		'Fit a larger alternator, or charge by sun and shore power.',
+		'alternatorA',
+	);
 }
 
 function vehicleLoad(input: Input, sheet: Sheet): number {

@@ -91,6 +91,7 @@ function calculateBudget(input: Input, sheet: Sheet) {
 		bankV: classV,
 		mainsV,
 		region: sheet.context.region,
+		say: sheet.say,
 		over: 'day',
 	});
 	if (problem?.kind === 'ask') {

@@ -16,7 +16,7 @@ import { assumeTypical, type Load, type LoadItem, loadFields, resolveLoads } fro
 import { type RunCable, runCable } from '../energy/run-cable.js';
 import { energyWrite } from '../energy/show.js';
 import { writeNumber } from '../quantity/write.js';
-import { chemistries, chemistryNames, unknownInverterSource } from '../tables/batteries.js';
+import { chemistries, unknownInverterSource } from '../tables/batteries.js';
 import { typicalLoadSource, typicalLoadWords } from '../tables/loads.js';
 import { declareTopic } from '../topic/declare.js';
 import { flag, type InputOf, list, quantity, text } from '../topic/field.js';
@@ -183,7 +183,7 @@ function calculateInverter(input: Input, sheet: Sheet) {
 	if (typeof mainsV !== 'number') return refuseWith(sheet, mainsV);
 	const { loads, problem } = resolveLoads(
 		named.map((item) => ({ ...item, supply: 'mains' as const })),
-		{ bankV: classV, mainsV, region: sheet.context.region, over: 'while-on' },
+		{ bankV: classV, mainsV, region: sheet.context.region, say: sheet.say, over: 'while-on' },
 	);
 	if (problem?.kind === 'ask') {
 		return sheet.ask({ name: 'loads', label: problem.label, question: problem.question });
@@ -279,6 +279,7 @@ function cutoffOf(input: Input, classV: number, sheet: Sheet): number {
 	const candidates = named === undefined ? (['lifepo4', 'agm'] as const) : [named];
 	const cutoffs = candidates.map((name) => cutoffVoltageV(chemistries[name], classV));
 	const lowV = Math.min(...cutoffs);
+	sheet.source(...candidates.map((name) => chemistries[name].cutoffSource));
 	sheet.assume(
 		'cutoffV',
 		'voltage at which it switches off',
@@ -327,7 +328,6 @@ function writeWorking(
 		kind: 'current',
 		source: sheet.rules.dc.continuous.source,
 	});
-	for (const name of chemistryNames.slice(0, 2)) sheet.source(chemistries[name].cutoffSource);
 }
 
 function writeResults(

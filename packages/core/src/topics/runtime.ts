@@ -204,6 +204,7 @@ function calculateRuntime(input: Input, sheet: Sheet) {
 		bankV: voltageV,
 		mainsV,
 		region: sheet.context.region,
+		say: sheet.say,
 		over: 'while-on',
 	});
 	if (problem?.kind === 'ask') {

@@ -286,6 +286,7 @@ function calculateShore(input: Input, sheet: Sheet) {
 			bankV: voltages.bankV,
 			mainsV: voltages.mainsV,
 			region: sheet.context.region,
+			say: sheet.say,
 			over: 'while-on',
 		},
 	);
@@ -351,9 +352,15 @@ function drawsOf(loads: readonly Load[], mainsV: number): LoadDraw[] {
 	const apart = loads.reduce((sum, load) => sum + load.count, 0) <= mostApart;
 	return loads.flatMap((load) => {
 		const pieces = apart ? load.count : 1;
+		const eachW = load.runningW / pieces;
+		// Two kettles of different power must not be taken for one another.
+		const namesake = loads.some(
+			(other) => other.name === load.name && other.runningW / other.count !== load.runningW / load.count,
+		);
+		const name = apart ? load.name : load.shown;
 		const draw: LoadDraw = {
-			name: apart ? load.name : load.shown,
-			currentA: load.runningW / mainsV / pieces,
+			name: namesake ? `${name} (${writeNumber(eachW, 1)} W)` : name,
+			currentA: eachW / mainsV,
 			continuous: load.continuous,
 			shedOrder: load.typical?.shedOrder ?? 5,
 		};
