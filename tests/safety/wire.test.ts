@@ -83,8 +83,12 @@ const mains = fc.record({
 	terminalC: fc.constantFrom(undefined, 60, 75, 90),
 });
 
-const question = fc.oneof(direct, mains);
-type Question = typeof question extends fc.Arbitrary<infer Q> ? Q : never;
+interface Question extends Omit<Run, 'supply' | 'terminalC'> {
+	readonly region: Region;
+	readonly terminalC?: number | undefined;
+}
+
+const question: fc.Arbitrary<Question> = fc.oneof(direct, mains);
 
 const isMains = (asked: Question) => asked.voltageV > 60;
 

@@ -24,12 +24,29 @@ import {
 	chargedResistanceSource,
 } from '../tables/internal-resistance.js';
 import { declareTopic } from '../topic/declare.js';
-import { conductor, count, type InputOf, quantity } from '../topic/field.js';
+import { conductor, count, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { physics, practice } from '../topic/source.js';
 
 const fields = {
 	...sourceFields,
+	point: text({
+		label: 'point of the fault',
+		words: [
+			'fuse box',
+			'fusebox',
+			'fuse block',
+			'fuse panel',
+			'busbar',
+			'bus bar',
+			'main breaker',
+			'distribution',
+			'inverter',
+			'starter',
+			'sicherungskasten',
+			'caja de fusibles',
+		],
+	}),
 	size: conductor({
 		label: 'cable from the bank to the point',
 		aliases: ['cable', 'through', 'with', 'kabel', 'cable size'],
@@ -139,6 +156,7 @@ function calculateShortCircuit(input: Input, sheet: Sheet) {
 	writeWorking(sheet, input, source, size, loopOhm, currentA);
 	const serving = servingClasses({ voltageV: source.classV, ratingA: null, prospectiveA: currentA });
 	const failing = fuseClasses.filter((fuse) => !serving.includes(fuse));
+	if (input.point !== undefined) sheet.result('point', 'point of the fault', input.point);
 	sheet.result('prospectiveCurrent', 'prospective short-circuit current', currentA, {
 		kind: 'current',
 		write: { round: 'up', decimals: 0 },
