@@ -156,21 +156,7 @@ export const simulationFields = {
 		kind: 'duration',
 		min: 24,
 		max: 24 * 365,
-		aliases: [
-			'for',
-			'over',
-			'period',
-			'during',
-			'run',
-			'trip',
-			'simulate',
-			'simulation',
-			'simular',
-			'simulieren',
-			'zeitraum',
-			'durante',
-			'über',
-		],
+		aliases: ['for', 'over', 'period', 'during', 'run', 'trip', 'zeitraum', 'durante', 'über'],
 	}),
 	driveH: quantity({
 		label: 'driving a day',
@@ -357,11 +343,12 @@ export function planSimulation(input: SimulationInput, sheet: Sheet): VanSimulat
 		);
 	}
 
-	const stray = partLoads(input.loads ?? [], { current: false, duration: true });
+	const parted = partPeriod(input.loads ?? []);
+	const stray = partLoads(parted.items, { current: false, duration: true });
 	const { items, barePowerW } = partArray(input, stray.items);
 	const loadShape = readLoads(input, items, classV, sheet);
 	if (!Array.isArray(loadShape)) return loadShape;
-	const periodH = input.periodH ?? stray.stray.durationsH.find((hours) => hours >= 24);
+	const periodH = input.periodH ?? parted.periodH ?? stray.stray.durationsH.find((hours) => hours >= 24);
 
 	const ratedW = ratedPower(input) ?? barePowerW;
 	if (barePowerW !== null) {
@@ -528,6 +515,23 @@ export function solveSimulation(input: SimulationInput, sheet: Sheet): SolvedSim
 			? plan.powers
 			: { ...plan.perW, solarW: plan.perW.solarW.map((value) => value * arrayW) };
 	return { plan, run: simulate(powers, bank), powers, bank, capacityWh, arrayW, bankFound, arrayFound };
+}
+
+/**
+ * "simulate 7 days fridge 45W 24h": no load runs 168 h a day, so a time of more than a day is the period of the run,
+ * and the second time is the load's hours.
+ */
+function partPeriod(items: NonNullable<SimulationInput['loads']>): {
+	readonly items: NonNullable<SimulationInput['loads']>;
+	readonly periodH: number | undefined;
+} {
+	let periodH: number | undefined;
+	const kept = items.map((item) => {
+		if (item.durationH === undefined || item.durationH <= 24) return item;
+		periodH ??= item.durationH;
+		return { ...item, durationH: item.startH, startH: undefined };
+	});
+	return { items: kept.filter((item) => Object.values(item).some((value) => value !== undefined)), periodH };
 }
 
 /** "300Ah 600W Moab june 1.5 kWh a day": a lone power beside a place is the array, not a load. */

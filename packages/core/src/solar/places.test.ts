@@ -148,6 +148,7 @@ describe('findPlaces', () => {
 		['Barcelona en agosto 400 W', [['Barcelona', true]]],
 		['winter in Orange, TX', [['Orange, TX', true]]],
 		['solar for austin', [['austin', false]]],
+		['400W tuscon december', [['tuscon', false]]],
 		// A note of the trade is no place.
 		['fan in van 12v 3A', []],
 		['cable in series, panels in parallel', []],

@@ -423,7 +423,22 @@ function matchAt(
 		const whole = words.slice(at, at + count + region.words);
 		return { match: matchOf(text, whole, sure), words: whole.length };
 	}
-	return null;
+	const word = words[at] as Word;
+	return isMisspeltCity(word.plain) ? { match: matchOf(text, [word], false), words: 1 } : null;
+}
+
+let cities: readonly string[] | null = null;
+
+/** "tuscon": one slip away from the name of a large town; perhaps a place. */
+function isMisspeltCity(plain: string): boolean {
+	if (plain.length < 6 || tradeWords.has(plain) || strictWords.has(plain)) return false;
+	cities ??= [...knownNames()].filter(
+		(key) => key.length >= 6 && !key.includes(' ') && placesNamed(key).some((one) => one.weight >= 100_000),
+	);
+	return cities.some(
+		(key) =>
+			key[0] === plain[0] && Math.abs(key.length - plain.length) <= 1 && editDistance(plain, key, 1) === 1,
+	);
 }
 
 function matchOf(text: string, words: readonly Word[], sure: boolean): PlaceMatch {

@@ -82,6 +82,10 @@ describe('strings', () => {
 	test('a named layout is judged as it is', () => {
 		expect(resultsOf({ ...four, series: 4 })).toMatchObject({ series: 4, parallel: 1 });
 		expect(resultsOf({ ...four, parallel: 4 })).toMatchObject({ series: 1, parallel: 4 });
+		expect(resultsOf({ ...four, joined: 'series' })).toMatchObject({ series: 4, parallel: 1 });
+		expect(resultsOf({ ...four, joined: 'parallel' })).toMatchObject({ series: 1, parallel: 4 });
+		// Numbers count more than the words beside them.
+		expect(resultsOf({ ...four, series: 2, joined: 'series' })).toMatchObject({ series: 2, parallel: 2 });
 		expect(resultsOf({ series: 2, parallel: 3, panelW: 200, vocV: 22.5, lowC: 0 })).toMatchObject({
 			series: 2,
 			parallel: 3,

@@ -46,6 +46,14 @@ const fields = {
 		max: 60,
 		aliases: ['parallel', 'in parallel', 'strings', 'p', 'en paralelo', 'parallelstränge', 'stränge'],
 	}),
+	joined: choice({
+		label: 'how the panels are joined',
+		options: {
+			series: ['in series', 'all in series', 'en serie', 'in reihe', 'reihenschaltung'],
+			parallel: ['in parallel', 'all in parallel', 'en paralelo', 'parallel geschaltet'],
+		},
+		help: 'Where only the number of panels is named: all of them in one string, or each its own.',
+	}),
 	panelW: quantity({
 		label: 'rated power of a panel',
 		kind: 'power',
@@ -246,6 +254,8 @@ export const array = declareTopic({
 		'panels in series',
 		'voc',
 		'mppt',
+		'pwm',
+		'panels in parallel',
 		'regulador solar',
 		'en serie o en paralelo',
 		'solarregler',
@@ -457,6 +467,9 @@ function layoutOf(
 			};
 		}
 		return { series: inSeries, parallel: inParallel };
+	}
+	if (input.joined !== undefined && panels !== undefined) {
+		return input.joined === 'series' ? { series: panels, parallel: 1 } : { series: 1, parallel: panels };
 	}
 	const number = panels ?? 1;
 	if (panels === undefined)

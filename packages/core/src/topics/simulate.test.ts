@@ -136,6 +136,12 @@ describe('what is not named is found', () => {
 
 	test('a stray number of days in the list is the period', () => {
 		expect(resultsOf({ unitAh: 100, loads: [...loads, { durationH: 72 }] }).days).toBe(3);
+		const mixed = {
+			unitAh: 100,
+			loads: [{ name: 'fridge', powerW: 45, durationH: 168, startH: 24, duty: 0.4 }],
+		};
+		expect(resultsOf(mixed)).toMatchObject({ days: 7 });
+		expect(resultsOf(mixed).demand).toBeCloseTo(7 * 24 * 45 * 0.4, 6);
 	});
 });
 

@@ -48,6 +48,13 @@ describe('what an array gives', () => {
 		expect(sizingSchema.parse(sizing)).toEqual(sizing);
 	});
 
+	test('no array: the sun and what each 100 W gives', () => {
+		const sizing = answered({ place: 'Flagstaff', month: 3 });
+		expect(sizing.headline).toBe('March: 4.67 kWh/m² of sun a day, 367 Wh from each 100 W');
+		expect(sizing.assumed.find((one) => one.name === 'arrayW')).toMatchObject({ value: 100, confirm: true });
+		expect(answered({ place: 'Flagstaff' }).headline).toMatch(/^Worst month December: /);
+	});
+
 	test('no month: the worst one counts, the year stands beside it', () => {
 		const sizing = answered({ place: 'Tucson', panelW: 400 });
 		expect(sizing.headline).toBe('Worst month December: 957 Wh a day = 79 Ah at 12 V');
@@ -162,7 +169,6 @@ describe('findings', () => {
 describe('what is asked or refused', () => {
 	test('no place, no array', () => {
 		expect(asked({ panelW: 400 }).map((one) => one.name)).toEqual(['place']);
-		expect(asked({ place: 'Tucson' })[0]?.question).toContain('How large is the array');
 	});
 
 	test('a place of many, an unknown one, a state: which is meant, with three names', () => {

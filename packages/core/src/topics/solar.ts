@@ -110,6 +110,7 @@ export const solar = declareTopic({
 	],
 	examples: [
 		'400W in Tucson december',
+		'sun hours Flagstaff in March',
 		'200 w panel zion in july',
 		'solar 2 x 200W flagstaff in march',
 		'how much solar do I need for 1.5 kWh a day in Denver in january',
@@ -119,14 +120,11 @@ export const solar = declareTopic({
 	method:
 		'The average day of the month in steps of ten minutes: monthly means of the nearest climate station spread over the day (Collares-Pereira and Rabl; Liu and Jordan), sun position, tilted plane (Hay and Davies), glass reflection, cell temperature (SAND2004-3535), PVWatts power and losses, controller. It is a mean over many years: single days and years differ, and snow, deep shade and horizon are not in it.',
 	fields,
-	needs: [
-		{
-			anyOf: ['panelW', 'arrayW', 'needWh', 'needAh'],
-			question: 'How large is the array (W), or how much is needed a day (Wh or Ah)?',
-		},
-	],
 	calculate: calculateSolar,
 });
+
+/** What an answer is for where no array was named [W]. */
+const perW = 100;
 
 function calculateSolar(input: Input, sheet: Sheet) {
 	const where = readPlace(sheet, input.place);
@@ -172,9 +170,21 @@ function calculateSolar(input: Input, sheet: Sheet) {
 		}
 	}
 
-	const rated = ratedPower(input);
+	const rated = ratedPower(input) ?? (needWh === null ? perW : null);
 	// For the size alone an array of 1 W is reckoned: the yield is in proportion.
 	const array = arrayOf(rated ?? 1, input, where, sheet);
+	if (ratedPower(input) === null && needWh === null) {
+		sheet.assume(
+			'arrayW',
+			'rated power of the array',
+			perW,
+			'no array was named: the answer is for each 100 W',
+			{
+				kind: 'power',
+				confirm: true,
+			},
+		);
+	}
 	const year = yearYield(where, array);
 	const worst = year.reduce((least, one) => (one.batteryWh < least.batteryWh ? one : least));
 	const chosen = input.month === undefined ? worst : (year[input.month - 1] as DayYield);
@@ -226,6 +236,10 @@ function report(
 		chosen.planeKWhM2 > 0
 			? sheet.say`${hours} a day of sun on ${sheet.show('power', array.ratedW)} ${tilt} at ${where.name}; ${kept} % of it reaches the battery.`
 			: sheet.say`The sun does not rise at ${where.name} in ${name}.`;
+	if (ratedPower(input) === null && needWh === null) {
+		const month = input.month === undefined ? sheet.say`Worst month ${name}` : name;
+		return sheet.answer(sheet.say`${month}: ${hours} of sun a day, ${energy} from each 100 W`, { because });
+	}
 	if (needWh === null) {
 		return input.month === undefined
 			? sheet.answer(sheet.say`Worst month ${name}: ${energy} a day = ${charge} at ${classV} V`, { because })
