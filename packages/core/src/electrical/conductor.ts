@@ -4,7 +4,7 @@ import { awgSizes, type ConductorSize, copperResistanceAt } from '../tables/cond
 import { fromMemory } from '../topic/source.js';
 
 /** How the conductors are laid. */
-export type Routing = 'free' | 'enclosed' | 'insulation';
+type Routing = 'free' | 'enclosed' | 'insulation';
 
 /** One run to be sized. All lengths are one way; both legs are counted here. */
 export interface Run {

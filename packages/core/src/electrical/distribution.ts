@@ -215,7 +215,7 @@ export interface Thicker {
 const triedInFull = 5;
 
 /** The next size that shops stock, in the series of the conductor itself. */
-export function nextSize(size: ConductorSize): ConductorSize | null {
+function nextSize(size: ConductorSize): ConductorSize | null {
 	const series = size.system === 'awg' ? awgSizes : metricSizes;
 	return series.find((one) => one.proposed && one.areaMm2 > size.areaMm2) ?? null;
 }

@@ -73,7 +73,7 @@ export function awgDiameterMm(gauge: number): number {
 
 const metresPerKft = 304.8;
 /** Temperature coefficient of resistance of annealed copper at 20 °C [1/K]: IEC 60028. */
-export const copperAlpha20PerK = 0.00393;
+const copperAlpha20PerK = 0.00393;
 export const copperAlphaSource = published(
 	'IEC 60028',
 	'temperature coefficient of annealed copper, 0.00393 per K at 20 °C',

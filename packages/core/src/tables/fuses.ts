@@ -20,16 +20,14 @@ export interface FuseClass {
 	readonly source: Source;
 }
 
-export const fuseClassNames = [
-	'blade',
-	'subMiniature',
-	'femaleContact',
-	'strip',
-	'singleBolt',
-	'classT',
-	'classJ',
-] as const;
-export type FuseClassName = (typeof fuseClassNames)[number];
+export type FuseClassName =
+	| 'blade'
+	| 'subMiniature'
+	| 'femaleContact'
+	| 'strip'
+	| 'singleBolt'
+	| 'classT'
+	| 'classJ';
 
 /**
  * Fuses for direct current, from the smallest construction to the largest. The ISO classes are road-vehicle fuses
