@@ -233,6 +233,15 @@ describe('what does not hold', () => {
 	});
 });
 
+test.each<[string, Partial<Beam>]>([
+	['a load beyond the end', { loads: [{ kind: 'point', atM: 1 + 1e-12, forceN: 1 }] }],
+	['a load before the start', { loads: [{ kind: 'uniform', fromM: -0.1, toM: 0.5, forceNPerM: 1 }] }],
+	['a support beyond the end', { supports: [{ atM: 1.1, kind: 'fixed' }] }],
+])('off the beam: %s', (_, changed) => {
+	const beam: Beam = { lengthM: 1, supports: supportSets[0] as Support[], loads: [], rigidityNm2: 1 };
+	expect(solveBeam({ ...beam, ...changed })).toBeNull();
+});
+
 test('no load, no sag', () => {
 	const solution = solved({ lengthM: 1, supports: supportSets[3] as Support[], loads: [], rigidityNm2: 100 });
 	expect(solution.largestDeflection.value).toBe(0);

@@ -77,7 +77,8 @@ const nearest = 1e-4;
  * The unknowns are the supports' forces and couples and the two constants of integration; the equations are the
  * supports' conditions and the two of equilibrium. Small deflections, no shear deformation.
  *
- * @returns the solution, or null where the supports don't hold the beam (or stand in the same place)
+ * @returns the solution, or null where the supports don't hold the beam (or stand in the same place), or where a load or
+ * a support stands off it
  * @source Roark's Formulas for Stress and Strain, chapter 8; any text on Macaulay's method
  */
 export function solveBeam(beam: Beam): SolvedBeam | null {
@@ -152,6 +153,12 @@ export function solveBeam(beam: Beam): SolvedBeam | null {
 }
 
 function isHeld(beam: Beam): boolean {
+	const isOn = (x: number) => x >= 0 && x <= beam.lengthM;
+	const loadPlaces = beam.loads.flatMap((load) =>
+		load.kind === 'point' ? [load.atM] : [load.fromM, load.toM],
+	);
+	// A load a hair beyond the end would count for nothing.
+	if (![...loadPlaces, ...beam.supports.map((support) => support.atM)].every(isOn)) return false;
 	const places = beam.supports.map((support) => support.atM).toSorted((a, b) => a - b);
 	if (places.some((x, index) => index > 0 && x - (places[index - 1] as number) < nearest * beam.lengthM))
 		return false;

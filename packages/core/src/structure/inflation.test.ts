@@ -4,7 +4,9 @@ import {
 	assumedCurve,
 	flowAt,
 	freeAirL,
+	pressureRangePattern,
 	pumpingMinutes,
+	readPressureRange,
 	readTireSize,
 	tireSizePattern,
 	tireVolumeL,
@@ -129,5 +131,25 @@ describe('tire sizes', () => {
 		expect(tireVolumeL({ widthMm: 245, aspect: 0.75, rimMm: 406.4 })).toBeGreaterThan(volume);
 		expect(tireVolumeL({ widthMm: 225, aspect: 0.8, rimMm: 406.4 })).toBeGreaterThan(volume);
 		expect(tireVolumeL({ widthMm: 225, aspect: 0.75, rimMm: 431.8 })).toBeGreaterThan(volume);
+	});
+});
+
+describe('pressures written as a pair', () => {
+	test.each([
+		['from 25 to 65 psi', '25 to 65 psi', 25 * 6.894757293168, 65 * 6.894757293168],
+		['20-60psi', '20-60psi', 20 * 6.894757293168, 60 * 6.894757293168],
+		['von 1,8 auf 4,2 bar', '1,8 auf 4,2 bar', 180, 420],
+		['180 - 420 kPa', '180 - 420 kPa', 180, 420],
+	])('%s', (text, marking, fromKpa, toKpa) => {
+		const found = text.match(new RegExp(pressureRangePattern, 'giu'));
+		expect(found).toEqual([marking]);
+		const read = readPressureRange(marking);
+		expect(read?.fromKpa).toBeCloseTo(fromKpa, 9);
+		expect(read?.toKpa).toBeCloseTo(toKpa, 9);
+	});
+
+	test.each(['25 psi', '25 psi to 65 psi', '4 to 6 ft', 'psi'])('%s is none', (text) => {
+		expect(text.match(new RegExp(pressureRangePattern, 'giu'))).toBeNull();
+		expect(readPressureRange(text)).toBeNull();
 	});
 });

@@ -35,7 +35,7 @@ export interface TireSize {
 
 /** The same, as a pattern for reading text. */
 export const tireSizePattern =
-	'(?:LT|P|ST)?\\s?\\d{3}\\s?/\\s?\\d{2}\\s?(?:Z?R|-|D)\\s?\\d{2}(?:\\.5)?\\s?(?:C|LT)?';
+	'(?<![\\w/])(?:LT|P|ST)?\\s?\\d{3}\\s?/\\s?\\d{2}\\s?(?:Z?R|-|D)\\s?\\d{2}(?:\\.5)?(?:\\s?(?:C|LT)\\b)?';
 
 /** @returns null where the text is no such size */
 export function readTireSize(text: string): TireSize | null {
@@ -145,4 +145,21 @@ export function withRests(
 	// A hair of floating point must not add a spell.
 	const spells = Math.max(1, Math.ceil(runMinutes / spellMinutes - 1e-9));
 	return { spells, rests: spells - 1, totalMinutes: runMinutes + (spells - 1) * restMinutes };
+}
+
+const figure = '\\d+(?:[.,]\\d+)?';
+const between = '\\s?(?:-|to|auf|bis|up to|hasta|a)\\s?';
+
+/** "from 25 to 65 psi", "1,8-4,2 bar": both pressures with one unit. For reading text. */
+export const pressureRangePattern = `${figure}${between}${figure}\\s?(?:psi|bar|kpa)\\b`;
+
+const kpaOf: Readonly<Record<string, number>> = { psi: 6.894757293168, bar: 100, kpa: 1 };
+
+/** @returns both pressures [kPa], or null where the text is no such pair */
+export function readPressureRange(text: string): { readonly fromKpa: number; readonly toKpa: number } | null {
+	const match = new RegExp(`^(${figure})${between}(${figure})\\s?(psi|bar|kpa)$`, 'i').exec(text.trim());
+	const factor = kpaOf[match?.[3]?.toLowerCase() ?? ''];
+	if (match === null || factor === undefined) return null;
+	const number = (digits: string | undefined) => Number(digits?.replace(',', '.')) * factor;
+	return { fromKpa: number(match[1]), toKpa: number(match[2]) };
 }

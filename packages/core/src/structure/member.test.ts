@@ -123,3 +123,20 @@ test('a spread load given in all is the same on any length', () => {
 	// a line load grows with the span, a mattress does not
 	expect(longer({ totalN: 480 })).toBeGreaterThan(longer({ perMetreN: 400 }));
 });
+
+test('a load at the tip stays on the member however it is stretched', () => {
+	fc.assert(
+		fc.property(fc.double({ min: 0.05, max: 3, noNaN: true }), (spanM) => {
+			const member: Member = {
+				...rail,
+				holding: 'cantilever',
+				spanM,
+				loads: [{ kind: 'anywhere', forceN: 200 }],
+			};
+			// P L at the wall against 55 MPa, L²/3EI against L/240: whichever comes first
+			const byStress = (55 * 3668) / 1000 / 200;
+			const bySag = Math.sqrt((3 * 69.6 * 73.365) / 200 / 240);
+			expect(longestSpanM(member, { ratio: 240, stressMpa: 55 })).toBeCloseTo(Math.min(byStress, bySag), 6);
+		}),
+	);
+});

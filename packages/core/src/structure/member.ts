@@ -117,6 +117,7 @@ function supportsOf(member: Spans): Support[] {
 		member.holding === 'fixed' || member.holding === 'cantilever' || member.holding === 'propped';
 	const first: Support = { atM: left, kind: isFixed ? 'fixed' : 'pinned' };
 	if (member.holding === 'cantilever') return [first];
+	// The same sum as the member's length, so that a support at its end stands on it.
 	return [first, { atM: left + spanM, kind: member.holding === 'fixed' ? 'fixed' : 'pinned' }];
 }
 
@@ -139,14 +140,16 @@ function perMetreN(amount: Amount, lengthM: number): number {
 }
 
 function placedLoad(load: PlacedLoad, left: number, lengthM: number, share: number): BeamLoad {
+	// Stretching and adding leave a hair of rounding: a load at the tip must not fall off it.
+	const onBeam = (atM: number) => Math.min(Math.max(left + atM, 0), lengthM);
 	switch (load.kind) {
 		case 'point':
-			return { kind: 'point', atM: left + load.atM, forceN: load.forceN * share };
+			return { kind: 'point', atM: onBeam(load.atM), forceN: load.forceN * share };
 		case 'spread':
 			return {
 				kind: 'uniform',
-				fromM: left + load.fromM,
-				toM: left + load.toM,
+				fromM: onBeam(load.fromM),
+				toM: onBeam(load.toM),
 				forceNPerM: perMetreN(load.amount, load.toM - load.fromM) * share,
 			};
 		case 'even':

@@ -11,6 +11,16 @@ export const sectionPattern = `(?<![\\d.,x])${number}\\s?x\\s?${number}(?:\\s?x\
 /** An extrusion alloy with its temper: "6061-T6". For reading text. */
 export const alloyPattern = '\\b6(?:063|061|005A?|105)(?:\\s?-?\\s?T\\d{1,2})?\\b';
 
+/** A board by its nominal thickness: "3/4 plywood", "1/2 in birch board". For reading text. */
+export const boardPattern =
+	'\\d{1,2}/\\d{1,2}(?=\\s?(?:in\\b|inch|")?\\s?(?:birch\\s|pine\\s)?(?:ply|plywood|board)\\b)';
+
+/** @returns [mm], or undefined where the text is no fraction */
+export function readBoardMm(text: string): number | undefined {
+	const match = /^(\d{1,2})\/(\d{1,2})$/.exec(text.trim());
+	return match === null || Number(match[2]) === 0 ? undefined : (Number(match[1]) / Number(match[2])) * 25.4;
+}
+
 export type ShapeName = Shape['shape'];
 
 /**

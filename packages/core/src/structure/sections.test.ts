@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readSection, type ShapeName, sectionPattern } from './section-text.js';
+import { boardPattern, readBoardMm, readSection, type ShapeName, sectionPattern } from './section-text.js';
 import { isPossible, type Shape, sectionOf, shapeName } from './sections.js';
 
 /** Area and second moment of an outline by strips, to stand against the formulas. */
@@ -139,5 +139,23 @@ describe('sections as people write them', () => {
 		expect(find('40 x 40 x 2 mm tube')).toEqual(['40 x 40 x 2 mm']);
 		expect(find('a 40x40x2 in the van')).toEqual(['40x40x2']);
 		expect(find('two 30x6 slats')).toEqual(['30x6']);
+	});
+});
+
+describe('boards by their nominal thickness', () => {
+	test('found before the word for a board alone', () => {
+		const find = (text: string) => text.match(new RegExp(boardPattern, 'giu'));
+		expect(find('shelf 3/4 plywood 16 in wide')).toEqual(['3/4']);
+		expect(find('1/2 in birch ply')).toEqual(['1/2']);
+		expect(find('3/4 in bolt')).toBeNull();
+	});
+	test.each([
+		['3/4', 19.05],
+		['1/2', 12.7],
+	])('%s', (text, millimetres) => {
+		expect(readBoardMm(text)).toBeCloseTo(millimetres, 9);
+	});
+	test.each(['3', '3/0', 'three'])('%s is none', (text) => {
+		expect(readBoardMm(text)).toBeUndefined();
 	});
 });

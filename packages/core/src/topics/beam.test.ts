@@ -180,6 +180,38 @@ describe('how loads and sizes are read', () => {
 		expect(value(apart, 'deflection')).toBe(value(sizing, 'deflection'));
 	});
 
+	test('of two lengths with one load the first and longer is the span', () => {
+		const sizing = answered({ ...tube, loads: [{ massKg: 40, atM: 1, toM: 0.4 }] });
+		const said = answered({ ...tube, spanM: 1, loads: [{ massKg: 40, atM: 0.4 }] });
+		expect(value(sizing, 'deflection')).toBe(value(said, 'deflection'));
+	});
+
+	test('a word with a length and nothing to weigh is no load', () => {
+		const sizing = answered({ ...tube, loads: [{ name: 'bracket', atM: 0.5 }, { massKg: 40 }] });
+		expect(value(sizing, 'deflection')).toBe(
+			value(answered({ ...tube, spanM: 0.5, loads: [{ massKg: 40 }] }), 'deflection'),
+		);
+	});
+
+	test('no span: the longest one', () => {
+		const sizing = answered({ ...tube, loads: [{ massKg: 40 }] });
+		const longest = value(sizing, 'spanLimit');
+		expect(sizing.headline).toBe(`Up to ${Math.floor(longest * 100) / 100} m of span`);
+		const at = (spanM: number) => shown(answered({ ...tube, spanM, loads: [{ massKg: 40 }] }), 'verdict');
+		expect(at(longest * 0.999)).toBe('holds');
+		expect(at(longest * 1.001)).toBe('not enough');
+		const outcome = outcomeOf({ ...tube, loads: [{ massKg: 1e5 / 20 }, { massKg: 5000, count: 50 }] });
+		expect(outcome.status === 'refused' && outcome.refusals[0]?.code).toBe('impossible');
+	});
+
+	test('a board by its fraction of an inch', () => {
+		const board = { spanM: 0.9, widthMm: 400, material: 'plywood', loads: [{ massKg: 10 }] };
+		expect(value(answered({ ...board, board: '3/4' }), 'deflection')).toBeCloseTo(
+			value(answered({ ...board, heightMm: 19.05 }), 'deflection'),
+			9,
+		);
+	});
+
 	test('the section as one marking', () => {
 		const marked = answered({ spanM: 1.2, section: '40x40x2', loads: rail.loads });
 		expect(value(marked, 'deflection')).toBe(value(answered(rail), 'deflection'));
@@ -203,7 +235,16 @@ describe('how loads and sizes are read', () => {
 
 describe('what is asked and refused', () => {
 	test.each([
-		[{ ...tube, loads: [{ massKg: 40 }, { massKg: 20 }] }, 'spanM'],
+		[
+			{
+				...tube,
+				loads: [
+					{ massKg: 40, atM: 0.3 },
+					{ massKg: 20, atM: 0.6 },
+				],
+			},
+			'spanM',
+		],
 		[{ spanM: 1.2, ...tube }, 'loads'],
 		[{ spanM: 1.2, ...tube, loads: [{ name: 'fridge' }] }, 'loads'],
 		[{ spanM: 1.2, loads: [{ massKg: 40 }] }, 'section'],

@@ -11,7 +11,13 @@ import {
 	type MemberCheck,
 	type MemberLoad,
 } from '../structure/member.js';
-import { alloyPattern, readSection, sectionPattern } from '../structure/section-text.js';
+import {
+	alloyPattern,
+	boardPattern,
+	readBoardMm,
+	readSection,
+	sectionPattern,
+} from '../structure/section-text.js';
 import { isPossible, type Section, type Shape, sectionOf, shapeName } from '../structure/sections.js';
 import { type BeamMaterial, type BeamMaterialName, beamMaterials } from '../tables/metals.js';
 import { declareTopic } from '../topic/declare.js';
@@ -150,6 +156,11 @@ const fields = {
 			round: ['round bar', 'rod', 'rundstab', 'varilla'],
 			pipe: ['round tube', 'pipe', 'rohr', 'tubo redondo'],
 		},
+	}),
+	board: text({
+		label: 'nominal thickness of a board',
+		pattern: boardPattern,
+		help: 'A fraction of an inch before the word plywood or board, "3/4 plywood".',
 	}),
 	widthMm: quantity({
 		label: 'width of the section',
@@ -375,6 +386,10 @@ export const beam = declareTopic({
 	purpose: 'Whether a rail, crossbeam or shelf is stiff and strong enough, and the span or section that is.',
 	words: [
 		'beam',
+		'how far',
+		'longest span',
+		'max span',
+		'maximum span',
 		'bed rail',
 		'shelf',
 		'crossbar',
@@ -395,8 +410,11 @@ export const beam = declareTopic({
 		'flecha',
 	],
 	examples: [
+		'bed rail 40x40x2 span 1.2 m, 120 kg spread',
 		'bed rail span 1.2 m, 180 kg spread, tube 40 mm wide 40 mm high 2 mm wall',
 		'shelf span 36 in, 60 lb, plywood 12 in wide 0.5 in thick',
+		'shelf 3/4 plywood 16 in wide 4 ft span, 50 lb spread',
+		'how far can a 40x20x2 aluminum tube span with 50 kg',
 		'beam span 2 m, 300 N at 0.5 m, 200 N at 1.4 m, 100 N/m from 0.2 m to 1 m, I 8.2 cm4 40 mm high',
 		'steel cantilever span 250 mm, 10 kg, flat bar 30 mm wide 6 mm high',
 	],
@@ -405,7 +423,7 @@ export const beam = declareTopic({
 	fields,
 	needs: [
 		{
-			anyOf: ['section', 'widthMm', 'heightMm', 'diameterMm', 'secondMomentMm4'],
+			anyOf: ['section', 'widthMm', 'heightMm', 'board', 'diameterMm', 'secondMomentMm4'],
 			question: 'Which section is it (as 40x40x2 tube), or what is its second moment of area?',
 		},
 	],
@@ -418,7 +436,10 @@ function n(value: number, decimals = 2): string {
 
 function calculateBeam(input: Input, sheet: Sheet) {
 	sheet.caution(cautionJoints, cautionLifting, cautionMoving);
-	const { spanM, loads: given } = spanOf(input, sheet);
+	const { spanM: saidM, loads: given } = spanOf(input, sheet);
+	// Without a span the longest one is the answer, unless a place on it was named.
+	const isOpen = saidM === null && given.every((load) => load.atM === undefined && load.toM === undefined);
+	const spanM = saidM ?? (isOpen ? 1 : null);
 	if (spanM === null) {
 		return sheet.ask({
 			name: 'spanM',
@@ -472,30 +493,36 @@ function calculateBeam(input: Input, sheet: Sheet) {
 		ratio: input.limitRatio,
 		stressMpa: member.modulusMm3 === null ? null : strengthMpa / (input.safetyFactor * input.bumpFactor),
 	};
+	if (saidM === null)
+		return longestFor({ input, member, check, limits, strengthMpa, section, material }, sheet);
 	writeWorking(input, member, section, material, check, strengthMpa, sheet);
 	return judge({ input, member, check, limits, strengthMpa, section, material }, sheet);
 }
 
-/** Where the span was not named as such, the one length in the message is it. */
+/** Where the span was not named as such, the one length in the message is it, or the longer of two. */
 function spanOf(input: Input, sheet: Sheet): { spanM: number | null; loads: readonly LoadInput[] } {
-	const lone = input.loads.filter(
-		(load) => massless(load) && load.atM !== undefined && load.name === undefined,
-	);
-	const rest = input.loads.filter((load) => !lone.includes(load));
 	if (input.spanM !== undefined) return { spanM: input.spanM, loads: input.loads };
+	const lone = input.loads.filter((load) => massless(load) && load.atM !== undefined && !isNamedLoad(load));
+	const rest = input.loads.filter((load) => !lone.includes(load));
 	const placed = rest.filter((load) => load.atM !== undefined);
 	const [first] = lone.length === 1 ? lone : placed.length === 1 && lone.length === 0 ? placed : [];
-	if (first?.atM === undefined || first.toM !== undefined || first.atM < 0.02)
-		return { spanM: null, loads: rest };
+	// "1 m with 80 kg at 0.5 m" gives two lengths; a spread load would end after it begins.
+	const isSpread = first?.toM !== undefined && first.atM !== undefined && first.toM > first.atM;
+	if (first?.atM === undefined || isSpread || first.atM < 0.02) return { spanM: null, loads: input.loads };
 	sheet.assume('spanM', fields.spanM.meta.label, first.atM, 'the one length named is taken as the span', {
 		kind: 'length',
 		confirm: true,
 	});
+	const placedAgain = { ...first, atM: first.toM, toM: undefined };
 	return {
 		spanM: first.atM,
-		loads:
-			lone.length === 1 ? rest : rest.map((load) => (load === first ? { ...load, atM: undefined } : load)),
+		loads: lone.length === 1 ? rest : rest.map((load) => (load === first ? placedAgain : load)),
 	};
+}
+
+function isNamedLoad(load: LoadInput): boolean {
+	const { type } = loadItem.name;
+	return load.name !== undefined && type.sort === 'text' && type.words.includes(load.name.toLowerCase());
 }
 
 function massless(load: LoadInput): boolean {
@@ -549,7 +576,8 @@ function shapeFrom(input: Input): Shape | SectionProblem {
 			}
 		);
 	}
-	const { widthMm, heightMm, wallMm, diameterMm } = input;
+	const { widthMm, wallMm, diameterMm } = input;
+	const heightMm = input.heightMm ?? (input.board === undefined ? undefined : readBoardMm(input.board));
 	if (diameterMm !== undefined) {
 		return wallMm === undefined ? { shape: 'round', diameterMm } : { shape: 'pipe', diameterMm, wallMm };
 	}
@@ -739,6 +767,33 @@ interface Case {
 	readonly strengthMpa: number;
 	readonly section: Given;
 	readonly material: BeamMaterial;
+}
+
+/** "How far can it span": the longest span that keeps both limits, and what it does there. */
+function longestFor(one: Case, sheet: Sheet) {
+	const { input, limits, section, material, strengthMpa } = one;
+	const spanM = longestSpanM(one.member, limits);
+	const member = { ...one.member, spanM };
+	const check = spanM < 0.02 ? null : checkMember(member);
+	if (check === null) {
+		return sheet.refuse(
+			'impossible',
+			sheet.say`This section does not carry that load over any span worth the name.`,
+			sheet.say`Take a stronger section, more members or less load.`,
+			'loads',
+		);
+	}
+	writeWorking(input, member, section, material, check, strengthMpa, sheet);
+	const factor = check.stressMpa === null ? null : strengthMpa / (check.stressMpa * input.bumpFactor);
+	writeResults({ ...one, member, check }, factor, spanM, sheet);
+	writeNotes({ ...one, member, check }, sheet);
+	const isStiffnessLimited = check.ratio <= limits.ratio * 1.001;
+	return sheet.answer(sheet.say`Up to ${lengthText(sheet, spanM)} of span`, {
+		governedBy: isStiffnessLimited ? 'deflection' : 'strength',
+		because: isStiffnessLimited
+			? sheet.say`There it sags ${sagText(sheet, check)}, L/${n(input.limitRatio, 0)}.`
+			: sheet.say`There its safety factor is down to ${n(input.safetyFactor, 1)}.`,
+	});
 }
 
 function judge(one: Case, sheet: Sheet) {

@@ -37,6 +37,16 @@ describe('time', () => {
 		expect(value(sizing, 'timePerTire')).toBeGreaterThan(value(answered(job), 'timePerTire'));
 	});
 
+	test('both pressures as one marking', () => {
+		const { fromKpa: _, toKpa: __, ...rest } = job;
+		const sizing = answered({ ...rest, pressures: '25 to 65 psi' });
+		expect(value(sizing, 'timePerTire')).toBeCloseTo(value(answered(job), 'timePerTire'), 9);
+		expect(value(answered({ ...rest, pressures: '1,8-4,2 bar' }), 'freeAir')).toBeCloseTo(
+			(62 * 240) / 101.325,
+			9,
+		);
+	});
+
 	test('four tires take four times as long, thin air longer', () => {
 		expect(value(answered({ ...job, tires: 4 }), 'runTime')).toBeCloseTo(
 			4 * value(answered(job), 'runTime'),
@@ -122,6 +132,7 @@ describe('what is asked and refused', () => {
 		],
 		['half a curve', { ...job, loadedFlowLMin: 40 }, 'contradiction', 'loadedFlowLMin'],
 		['stalls', { ...job, loadedFlowLMin: 10, loadedPressureKpa: 300 }, 'impossible', 'toKpa'],
+		['no two pressures', { ...job, fromKpa: undefined, pressures: 'some psi' }, 'out-of-range', 'pressures'],
 		['no pressure', { ...job, toKpa: -5 }, 'out-of-range', 'toKpa'],
 	])('%s', (_, given, code, field) => {
 		const outcome = outcomeOf(given);

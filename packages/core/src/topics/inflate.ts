@@ -6,7 +6,9 @@ import {
 	freeAirL,
 	overallDiameterMm,
 	type PumpPoint,
+	pressureRangePattern,
 	pumpingMinutes,
+	readPressureRange,
 	readTireSize,
 	tireSizePattern,
 	tireVolumeL,
@@ -62,7 +64,6 @@ const fields = {
 		min: 0,
 		max: 900,
 		aliases: ['from', 'start', 'starting', 'aired down to', 'down to', 'now at', 'von', 'desde'],
-		required: 'From which pressure?',
 	}),
 	toKpa: quantity({
 		label: 'pressure to reach',
@@ -70,7 +71,11 @@ const fields = {
 		min: 10,
 		max: 900,
 		aliases: ['to', 'up to', 'back to', 'back up to', 'target', 'reach', 'auf', 'hasta', 'a'],
-		required: 'Up to which pressure?',
+	}),
+	pressures: text({
+		label: 'both pressures',
+		pattern: pressureRangePattern,
+		help: 'From and to with one unit, "25 to 65 psi".',
 	}),
 	loadedPressureKpa: quantity({
 		label: 'pressure of the second flow',
@@ -102,7 +107,18 @@ const fields = {
 		label: 'tires',
 		min: 1,
 		max: 12,
-		aliases: ['tires', 'tyres', 'wheels', 'reifen', 'neumáticos', 'llantas', 'ruedas'],
+		aliases: [
+			'tires',
+			'tyres',
+			'wheels',
+			'air up',
+			'inflate',
+			'pump up',
+			'reifen',
+			'neumáticos',
+			'llantas',
+			'ruedas',
+		],
 		fallback: { value: 4, why: 'all four tires of a van' },
 	}),
 	altitudeM: quantity({
@@ -186,7 +202,9 @@ export const inflate = declareTopic({
 		'inflar',
 	],
 	examples: [
+		'air up four LT225/75R16 from 25 psi to 65 psi with a 72 L/min pump',
 		'air up 4 tires 62 L from 25 psi to 65 psi, pump 72 L/min',
+		'inflate 2 tires 1.8 to 4.2 bar, 70 l/min kompressor, 60 L each',
 		'inflate tires volume 55 L from 1.5 bar to 4.5 bar, pump 160 L/min draws 45A, altitude 2400 m',
 		'air compressor 2.5 cfm from 20 psi to 60 psi, tire volume 2.2 ft3, duty 30 min rest 30 min',
 	],
@@ -194,6 +212,8 @@ export const inflate = declareTopic({
 		"Boyle's law at the air pressure of the altitude, integrated along the pump curve; where only the open flow is known, the textbook loss of a piston pump with dead space. Voltage drop at the pump, leaks and warming of the air are not covered.",
 	fields,
 	needs: [
+		{ anyOf: ['fromKpa', 'pressures'], question: 'From which pressure?' },
+		{ anyOf: ['toKpa', 'pressures'], question: 'Up to which pressure?' },
 		{ anyOf: ['pumpFlowLMin', 'pumpFlowM3H'], question: 'What free-air flow has the pump (L/min or cfm)?' },
 		{
 			anyOf: ['volumeL', 'tireSize'],
@@ -207,7 +227,25 @@ function n(value: number, decimals = 2): string {
 	return writeNumber(value, decimals);
 }
 
-function calculateInflate(input: Input, sheet: Sheet) {
+/** The inputs with both pressures in place. */
+type Job = Input & { readonly fromKpa: number; readonly toKpa: number };
+
+function calculateInflate(given: Input, sheet: Sheet) {
+	const both = given.pressures === undefined ? null : readPressureRange(given.pressures);
+	const fromKpa = given.fromKpa ?? both?.fromKpa;
+	const toKpa = given.toKpa ?? both?.toKpa;
+	if (fromKpa === undefined || toKpa === undefined) {
+		return sheet.refuse(
+			'out-of-range',
+			sheet.say`I read "${given.pressures ?? ''}" as both pressures.`,
+			sheet.say`Give them as 25 to 65 psi.`,
+			'pressures',
+		);
+	}
+	return timeFor({ ...given, fromKpa, toKpa }, sheet);
+}
+
+function timeFor(input: Job, sheet: Sheet) {
 	sheet.caution(cautionInflating, cautionSidewall, cautionHotPump);
 	if (input.toKpa <= input.fromKpa) {
 		return sheet.refuse(
@@ -382,7 +420,7 @@ function volumeOf(input: Input, sheet: Sheet): number | null {
 
 /** The pump's curve: two given points on a straight line, or the open flow with the loss of a usual pump. */
 function curveOf(
-	input: Input,
+	input: Job,
 	openLMin: number,
 	ambientKpa: number,
 	sheet: Sheet,

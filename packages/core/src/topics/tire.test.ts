@@ -59,6 +59,29 @@ describe('load against the load index', () => {
 		expect(value(answered({ marking: '116 R', axleLoadKg: 2240 }), 'capacity')).toBe(2500);
 	});
 
+	test('the pattern finds markings, not watts or ratios', () => {
+		const { type } = tire.fields.marking;
+		const pattern = type.sort === 'text' ? (type.pattern ?? '') : '';
+		const find = (text: string) => text.match(new RegExp(pattern, 'giu'));
+		expect(find('LT225/75R16 115/112R tires')).toEqual(['115/112R']);
+		expect(find('dually 115/112, rear axle')).toEqual(['115/112']);
+		expect(find('a 116R tire')).toEqual(['116R']);
+		for (const text of [
+			'100W',
+			'2 x 100 W',
+			'120/240 V',
+			'12/24 V',
+			'80 L',
+			'100l',
+			'75 m',
+			'90 s',
+			'1/2',
+			'225/75R16',
+		]) {
+			expect(find(text), text).toBeNull();
+		}
+	});
+
 	test('a passenger tire counts for its rating over 1.10', () => {
 		const sizing = answered({ loadIndex: 105, axleLoadKg: 1600, construction: 'passenger' });
 		expect(value(sizing, 'capacity')).toBeCloseTo(1850 / 1.1, 9);
@@ -183,6 +206,7 @@ describe('what is asked and refused', () => {
 
 	test.each([
 		[{ loadIndex: 118, dualLoadIndex: 121, axleLoadKg: 2000 }, 'contradiction', 'dualLoadIndex'],
+		[{ marking: 'heavy', axleLoadKg: 2000 }, 'out-of-range', 'marking'],
 		[{ marking: 'R121', axleLoadKg: 2000 }, 'out-of-range', 'marking'],
 		[{ marking: '131/130R', axleLoadKg: 2000 }, 'out-of-range', 'loadIndex'],
 		[{ loadIndex: 69, axleLoadKg: 2000 }, 'out-of-range', 'loadIndex'],

@@ -17,8 +17,12 @@ import { fromMemory, physics, practice } from '../topic/source.js';
 import { cautionAxle, cautionCold, cautionTireBurst, cautionTireMaker } from '../weight/cautions.js';
 import { passengerTireDivisor, pressureAfterKpa, pressureForLoadKpa } from '../weight/tire.js';
 
-/** Load index of a single tire, that of the same tire in twins, and the speed symbol: "121/120R". */
-const markingPattern = '(?<![\\d/])\\d{2,3}(?:\\s?/\\s?\\d{2,3})?\\s?[JKLMNPQRSTUHVWY](?![\\w/])';
+/**
+ * Load index of a single tire, that of the same tire in twins, and the speed symbol: "121/120R", "115/112". One number
+ * alone needs a letter that is no unit: "116R" is a tire, "100W" a lamp.
+ */
+const markingPattern =
+	'(?<![\\w/.,])(?:[7-9]\\d|1[0-3]\\d)(?:/(?:[7-9]\\d|1[0-3]\\d)\\s?[JKLMNPQRSTUHVWY]?|[PQRT])(?![\\w/])';
 
 /** A tire should keep so much of its rating in hand. */
 const usualReserve = 0.1;
@@ -234,6 +238,7 @@ export const tire = declareTopic({
 	],
 	examples: [
 		'tires load index 116, rear axle 2240 kg',
+		'121/120R tires on a 5600 lb rear axle, 80 psi sidewall',
 		'tire load index 121 dual index 120 dually axle 9200 lb ok?',
 		'tire pressure 65 psi set at 68F, 14F outside',
 		'reifen lastindex 112, hinterachse 2150 kg',
@@ -258,7 +263,7 @@ interface Marked {
 
 /** The printed marking; what is given by itself stands before it. */
 function markedIn(input: Input): Marked {
-	const match = /^(\d{2,3})(?:\s?\/\s?(\d{2,3}))?\s?([A-Za-z])$/.exec(input.marking?.trim() ?? '');
+	const match = /^(\d{2,3})(?:\s?\/\s?(\d{2,3}))?\s?([A-Za-z])?$/.exec(input.marking?.trim() ?? '');
 	const number = (text: string | undefined) => (text === undefined ? undefined : Number(text));
 	const letter = match?.[3]?.toUpperCase();
 	return {
@@ -275,7 +280,7 @@ function calculateTire(input: Input, sheet: Sheet) {
 	if (input.marking !== undefined && marked.loadIndex === undefined) {
 		return sheet.refuse(
 			'out-of-range',
-			sheet.say`I read "${input.marking}" as the marking on the sidewall; that is no load index with a speed letter.`,
+			sheet.say`I read "${input.marking}" as the marking on the sidewall; that is no load index.`,
 			sheet.say`Give it as printed, such as 121/120R.`,
 			'marking',
 		);
