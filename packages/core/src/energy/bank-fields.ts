@@ -1,3 +1,4 @@
+import { writeNumber } from '../quantity/write.js';
 import { type Chemistry, chemistries } from '../tables/batteries.js';
 import { choice, count, quantity } from '../topic/field.js';
 import type { Decision, Sheet } from '../topic/sheet.js';
@@ -77,6 +78,26 @@ export const bankFields = {
 		max: 260,
 		aliases: ['each', 'per battery', 'batteries'],
 	}),
+	seriesCount: count({
+		label: 'number in series',
+		min: 1,
+		max: 24,
+		aliases: ['in series', 'series', 'en serie', 'in reihe', 'in serie'],
+	}),
+	parallelCount: count({
+		label: 'number of strings',
+		min: 1,
+		max: 24,
+		aliases: ['in parallel', 'parallel', 'strings', 'en paralelo', 'stränge'],
+	}),
+	layout: choice({
+		label: 'how the batteries are joined',
+		options: {
+			series: ['in series', 'series', 'en serie', 'in reihe', 'in serie'],
+			parallel: ['in parallel', 'parallel', 'en paralelo'],
+		},
+		help: 'All of them one way; name the numbers where they are joined both ways.',
+	}),
 	chemistry: choice({
 		label: 'battery chemistry',
 		options: chemistryWords,
@@ -95,6 +116,9 @@ export interface BankInput {
 	readonly unitAh?: number | undefined;
 	readonly unitWh?: number | undefined;
 	readonly unitCount?: number | undefined;
+	readonly seriesCount?: number | undefined;
+	readonly parallelCount?: number | undefined;
+	readonly layout?: 'series' | 'parallel' | undefined;
 	readonly bankV?: number | undefined;
 	readonly unitV?: number | undefined;
 	/** for topics that ask for it; any voltage above 60 V is taken as the mains */
@@ -102,9 +126,22 @@ export interface BankInput {
 	readonly chemistry?: keyof typeof chemistryWords | undefined;
 }
 
-/** The chemistry named, or LiFePO4 assumed. */
+/** Voltages in which only lead-acid batteries and cells are sold [V]. */
+const leadAcidUnitsV = [2, 4, 6, 8] as const;
+
+/** The chemistry named, or assumed. */
 export function chemistryOf(input: BankInput, sheet: Sheet): Chemistry {
 	if (input.chemistry !== undefined) return chemistries[input.chemistry];
+	if (namedVoltages(input).some((value) => leadAcidUnitsV.some((unitV) => Math.abs(value - unitV) < 0.25))) {
+		sheet.assume(
+			'chemistry',
+			'battery chemistry',
+			chemistries.flooded.label,
+			'batteries of 2, 4, 6 and 8 V are lead-acid',
+			{ confirm: true },
+		);
+		return chemistries.flooded;
+	}
 	sheet.assume(
 		'chemistry',
 		'battery chemistry',
@@ -135,21 +172,45 @@ function namedVoltages(input: BankInput): number[] {
 	return [input.bankV, input.mainsV, input.unitV].filter((value) => value !== undefined);
 }
 
+/** How many in series were asked for, or null where that follows from the voltages. */
+function seriesNamed(input: BankInput): number | null {
+	if (input.seriesCount !== undefined) return input.seriesCount;
+	if (input.layout === 'series' && input.parallelCount === undefined) return input.unitCount ?? null;
+	return input.layout === 'parallel' || input.parallelCount === input.unitCount ? 1 : null;
+}
+
+function countOf(input: BankInput): number | null {
+	if (input.unitCount !== undefined) return input.unitCount;
+	if (input.seriesCount === undefined && input.parallelCount === undefined) return null;
+	return (input.seriesCount ?? 1) * (input.parallelCount ?? 1);
+}
+
 /** The bank's voltages named: of two, the lower is the unit's, since units in series can only add up. */
 function voltagesOf(input: BankInput): { readonly bankV: number | null; readonly unitV: number | null } {
 	const named = namedVoltages(input).filter((value) => value <= highestBankV);
 	const [first] = named;
-	if (first === undefined) return { bankV: null, unitV: null };
+	const series = seriesNamed(input);
+	if (first === undefined) {
+		return series === null || series === 1 ? { bankV: null, unitV: null } : { bankV: 12 * series, unitV: 12 };
+	}
 	if (named.length > 1) return { bankV: Math.max(...named), unitV: Math.min(...named) };
+	const isUnit = bankClassV(first) === null && first < 10;
+	// "2 x 12 V in series" names the batteries; "in series, 24 V" names the bank.
+	if (series !== null && (isUnit || bankClassV(first) === 12)) return { bankV: first * series, unitV: first };
 	// A lone 6 V, 3.2 V or 2 V is one battery or cell; no van is wired so.
-	return bankClassV(first) === null && first < 10
-		? { bankV: null, unitV: first }
-		: { bankV: first, unitV: null };
+	return isUnit ? { bankV: null, unitV: first } : { bankV: first, unitV: null };
 }
 
 /** The voltage class of the bank [V], assumed 12 V where none was named; or why it can't be. */
 export function classOf(input: BankInput, sheet: Sheet): number | Refusal {
 	const { bankV } = voltagesOf(input);
+	const isNamed = namedVoltages(input).some((value) => value <= highestBankV);
+	if (bankV !== null && !isNamed) {
+		sheet.assume('unitV', 'voltage of one battery', 12, 'batteries for vans are mostly 12 V', {
+			kind: 'voltage',
+			confirm: true,
+		});
+	}
 	if (bankV === null) {
 		sheet.assume('bankV', 'bank voltage', 12, 'the usual house voltage', { kind: 'voltage', confirm: true });
 		return 12;
@@ -185,7 +246,17 @@ export function readBank(
 			field: 'unitV',
 		};
 	}
-	const unitCount = input.unitCount ?? series;
+	const unitCount = countOf(input) ?? series;
+	const asked = { series: input.seriesCount ?? series, parallel: input.parallelCount ?? unitCount / series };
+	if (asked.series !== series || asked.series * asked.parallel !== unitCount) {
+		const each = sheet.show('voltage', unitV);
+		return {
+			code: 'contradiction',
+			text: sheet.say`${asked.series} in series and ${writeNumber(asked.parallel, 1)} in parallel don't make ${classV} V of ${unitCount} batteries of ${each}.`,
+			instead: sheet.say`For ${classV} V put ${series} of ${each} in series; the number of batteries is a multiple of that.`,
+			field: 'seriesCount',
+		};
+	}
 	if (unitCount % series !== 0) {
 		return {
 			code: 'impossible',
@@ -201,8 +272,9 @@ export function readBank(
 function unitVoltage(input: BankInput, chemistry: Chemistry, classV: number, sheet: Sheet): number {
 	const { unitV } = voltagesOf(input);
 	if (unitV !== null) return unitV;
+	if (seriesNamed(input) === 1) return classV;
 	const inSeries = unitsInSeries(chemistry, 12, classV);
-	const many = input.unitCount ?? 1;
+	const many = countOf(input) ?? 1;
 	if (classV > 12 && many > 1 && inSeries !== null && many % inSeries === 0) {
 		sheet.assume(
 			'unitV',

@@ -85,6 +85,48 @@ describe('a bank for a daily use', () => {
 	});
 });
 
+describe('how they are joined', () => {
+	const made = (given: object) => {
+		const { classV, series, parallel, bankCapacity } = {
+			classV: Number(/at (\d+) V/.exec(answered(battery, given).headline)?.[1]),
+			...resultsOf(battery, given),
+		} as Record<string, number>;
+		return [classV, series, parallel, bankCapacity];
+	};
+
+	test.each([
+		['2 x 12 V in series', { unitAh: 100, unitCount: 2, bankV: 12, layout: 'series' }, [24, 2, 1, 100]],
+		['2 in series, no voltage named', { unitAh: 100, unitCount: 2, layout: 'series' }, [24, 2, 1, 100]],
+		['2 in series for 24 V', { unitAh: 100, unitCount: 2, bankV: 24, layout: 'series' }, [24, 2, 1, 100]],
+		['2 x 6 V in series', { unitAh: 225, unitCount: 2, bankV: 6, layout: 'series' }, [12, 2, 1, 225]],
+		['2 x 12 V in parallel', { unitAh: 100, unitCount: 2, bankV: 12, layout: 'parallel' }, [12, 1, 2, 200]],
+		['2 x 24 V in parallel', { unitAh: 100, unitCount: 2, bankV: 24, layout: 'parallel' }, [24, 1, 2, 200]],
+		['2 in series, 2 strings', { unitAh: 100, bankV: 12, seriesCount: 2, parallelCount: 2 }, [24, 2, 2, 200]],
+		['3 strings', { unitAh: 100, bankV: 12, parallelCount: 3 }, [12, 1, 3, 300]],
+		['units of 6 V, unsaid how', { unitAh: 225, unitCount: 4, unitV: 6 }, [12, 2, 2, 450]],
+	])('%s', (_, given, expected) => {
+		expect(made(given)).toEqual(expected);
+	});
+
+	test('6 V batteries are taken as lead-acid, and that is said', () => {
+		const { assumed } = answered(battery, { unitAh: 225, unitCount: 2, unitV: 6 });
+		expect(assumed.find((one) => one.name === 'chemistry')).toMatchObject({
+			value: 'flooded lead-acid',
+			confirm: true,
+		});
+	});
+
+	test.each([
+		['3 in series of 4', { unitCount: 4, seriesCount: 3, bankV: 24, unitV: 12 }],
+		['2 by 2 of 6', { unitCount: 6, seriesCount: 2, parallelCount: 2, bankV: 12 }],
+	])('%s contradicts itself', (_, given) => {
+		expect(refused(battery, { unitAh: 100, ...given })[0]).toMatchObject({
+			code: 'contradiction',
+			field: 'seriesCount',
+		});
+	});
+});
+
 describe('currents and temperatures', () => {
 	test.each([
 		['a charger over the usual rate', { chargeA: 250 }, 'charge-over-limit', 'warning'],

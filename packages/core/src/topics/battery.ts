@@ -267,6 +267,7 @@ export const battery = declareTopic({
 		'welche batterie für 80 Ah am tag, 2 tage, 5 °C, agm',
 		'batería para nevera 60W 24h 40%, luces 20W 5h, 2 días',
 	],
+	includes: ['budget'],
 	method:
 		'Capacity = daily charge × days × ageing × margin / (depth of discharge × share left in the cold), raised by Peukert where the current is above the rated one (IEEE 485, UFC 3-520-01). Round-trip loss does not enlarge the bank; it is in what must be put back. Currents against the usual rates, or the limits of the battery where they are given.',
 	fields,
@@ -341,7 +342,7 @@ function calculateBattery(given: Input, sheet: Sheet) {
 	writeWorking(sheet, need, plainAh, requiredAh, input);
 	sheet.source(cold.source);
 
-	const judged = bank !== null && input.unitCount !== undefined;
+	const judged = bank !== null && (input.unitCount ?? input.seriesCount ?? input.parallelCount) !== undefined;
 	const installed = judged ? bank : proposedBank(bank, chemistry, classV, requiredAh);
 	sheet.result('requiredCapacity', 'capacity needed', requiredAh, { kind: 'charge', write: { round: 'up' } });
 	sheet.result('temperatureFactor', 'temperature factor', 1 / cold.share, {
@@ -406,7 +407,9 @@ function asMeant(input: Input): Input {
 	const autonomyH = input.autonomyH ?? strayH;
 	const loads = items.length === 0 ? undefined : items;
 	const countsUnits =
-		input.unitCount !== undefined && input.unitAh === undefined && input.chargePerDayAh !== undefined;
+		(input.unitCount ?? input.seriesCount ?? input.parallelCount ?? input.layout) !== undefined &&
+		input.unitAh === undefined &&
+		input.chargePerDayAh !== undefined;
 	return countsUnits
 		? { ...input, loads, autonomyH, unitAh: input.chargePerDayAh, chargePerDayAh: undefined }
 		: { ...input, loads, autonomyH };
