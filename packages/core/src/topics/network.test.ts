@@ -109,6 +109,19 @@ describe('voltages and currents', () => {
 		expect(codesOf({ parts: van })).not.toContain('measured-return');
 	});
 
+	test('a pair is the same as its two legs named one by one', () => {
+		const way = { size: '10 AWG', lengthM: 5 };
+		const pair = resultsOf({ parts: [{ from: 'battery', to: 'fan', ...way, currentA: 9 }] });
+		const legs = resultsOf({
+			parts: [
+				{ from: 'battery', to: 'fan', ...way, leg: 'positive', currentA: 9 },
+				{ from: 'fan', to: 'battery', ...way, leg: 'return' },
+			],
+		});
+		expect(legs.voltageAtFan).toBeCloseTo(Number(pair.voltageAtFan), 9);
+		expect(legs.loss).toBeCloseTo(Number(pair.loss), 9);
+	});
+
 	test('pairs and single legs mixed', () => {
 		const results = resultsOf({
 			parts: [
