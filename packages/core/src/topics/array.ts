@@ -254,7 +254,7 @@ export const array = declareTopic({
 		'panels in series',
 		'voc',
 		'mppt',
-		'pwm',
+		'pwm controller',
 		'panels in parallel',
 		'regulador solar',
 		'en serie o en paralelo',

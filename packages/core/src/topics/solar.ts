@@ -91,6 +91,7 @@ export const solar = declareTopic({
 		'solar',
 		'solar yield',
 		'how much solar',
+		'how much sun',
 		'solar power',
 		'solar panels',
 		'solar panel',
@@ -117,6 +118,7 @@ export const solar = declareTopic({
 		'solarertrag 300W München im Juni',
 		'600 W solar tilted 30° Munich december 24V',
 	],
+	askedByQuantities: true,
 	method:
 		'The average day of the month in steps of ten minutes: monthly means of the nearest climate station spread over the day (Collares-Pereira and Rabl; Liu and Jordan), sun position, tilted plane (Hay and Davies), glass reflection, cell temperature (SAND2004-3535), PVWatts power and losses, controller. It is a mean over many years: single days and years differ, and snow, deep shade and horizon are not in it.',
 	fields,
