@@ -213,6 +213,24 @@ describe('which segment to thicken first', () => {
 		expect(sizing.neighbours[0]?.choice).toBe(`${best?.name} in 12 AWG`);
 	});
 
+	test('among many segments, more than are tried in full', () => {
+		const many = Array.from({ length: 12 }, (_, index) => ({
+			from: index === 0 ? 'battery' : index < 7 ? 'n1' : `n${index - 5}`,
+			to: `n${index + 1}`,
+			size: index % 3 === 0 ? '6 AWG' : '10 AWG',
+			lengthM: 1 + (index % 4),
+			currentA: 1 + (index % 5),
+		}));
+		const results = resultsOf({ parts: many });
+		const worst = `dropAtN${String(results.worstLoad).slice(1)}`;
+		const tried = many.map((part, index) => {
+			const size = part.size === '6 AWG' ? '4 AWG' : '8 AWG';
+			const parts = many.map((one, at) => (at === index ? { ...one, size } : one));
+			return { name: `${part.from}-${part.to}`, drop: Number(resultsOf({ parts })[worst]) };
+		});
+		expect(results.thickenFirst).toBe(tried.sort((a, b) => a.drop - b.drop)[0]?.name);
+	});
+
 	test('no step where only resistances are named', () => {
 		const sizing = answered({ parts: [{ from: 'battery', to: 'fan', ohm: 0.5, currentA: 2 }] });
 		expect(sizing.headline).toBe('fan gets only 11 V (8.4 % lost)');
