@@ -517,10 +517,16 @@ function writeWorking(sheet: Sheet, input: Input, all: Case): void {
 		input.cordA === undefined ? null : `cord ${n(input.cordA)} A`,
 		input.inletA === undefined ? null : `inlet ${n(input.inletA)} A`,
 	].filter((part) => part !== null);
-	sheet.step('limit of the supply', 'I = min(outlet, cord, inlet)', ratings.join(', '), supply.limitA, {
-		kind: 'current',
-		source: physics('a chain is as strong as its weakest link'),
-	});
+	sheet.step(
+		'limit of the supply',
+		'I = min(outlet, cord, inlet)',
+		ratings.length === 0 ? `${n(supply.limitA)} A` : ratings.join(', '),
+		supply.limitA,
+		{
+			kind: 'current',
+			source: physics('a chain is as strong as its weakest link'),
+		},
+	);
 	sheet.step('for hours on end', 'Ic = 0.8 · I', `0.8 × ${n(supply.limitA)} A`, usableA(supply), {
 		kind: 'current',
 		source: continuousRule(sheet),
@@ -718,6 +724,7 @@ const mostShown = 12;
 function writeSets(sheet: Sheet, all: Case, lines: readonly SetLine[], aloneA: number | null): void {
 	const { supply, charger } = all;
 	if (charger !== null && aloneA !== null) {
+		writeSet(sheet, all, { members: [], names: '', limitA: aloneA });
 		sheet.result('chargerLimit', 'largest charger setting with nothing else on', aloneA, {
 			kind: 'current',
 			write: { round: 'down' },
@@ -749,6 +756,7 @@ function writeSets(sheet: Sheet, all: Case, lines: readonly SetLine[], aloneA: n
 				write: { round: 'down' },
 			});
 		}
+		writeSet(sheet, all, line);
 		sheet.neighbour(line.names, true, `${used}${chargerPart(sheet, line, charger)}`);
 	}
 	if (lines.length === 0 && aloneA !== null && aloneA > 0) {
@@ -758,6 +766,33 @@ function writeSets(sheet: Sheet, all: Case, lines: readonly SetLine[], aloneA: n
 			sheet.say`set to ${sheet.show('current', aloneA, { round: 'down' })} at most`,
 		);
 	}
+}
+
+/** The sum of one set against the rating, and what it leaves for the charger. */
+function writeSet(sheet: Sheet, all: Case, line: SetLine): void {
+	const { supply, charger } = all;
+	const weighted = line.members.map((draw) => {
+		const weight = demandA([draw], supply) / draw.currentA;
+		return `${n(weight)} × ${n(draw.currentA)} A`;
+	});
+	const demand = demandA(line.members, supply);
+	const source = supply.household ? receptacleRule(sheet) : continuousRule(sheet);
+	if (line.members.length > 0) {
+		sheet.step(line.names, 'Σ k · I ≤ In', `${weighted.join(' + ')} ≤ ${n(supply.limitA)} A`, demand, {
+			kind: 'current',
+			source,
+		});
+	}
+	if (charger === null || line.limitA === null) return;
+	sheet.step(
+		line.members.length === 0
+			? sheet.say`charger setting with nothing else on`
+			: sheet.say`charger setting with ${line.names}`,
+		'Idc = 0.8 · (In − Σ k · I) · V · η · cos φ / Vdc, rounded down, at most its own',
+		`0.8 × (${n(supply.limitA)} − ${n(demand)}) A × ${n(charger.mainsV)} V × ${n(charger.efficiency)} × ${n(charger.powerFactor)} / ${n(charger.chargingV)} V, at most ${n(charger.fullA)} A`,
+		line.limitA,
+		{ kind: 'current', source: chargerSource },
+	);
 }
 
 function chargerPart(sheet: Sheet, line: SetLine, charger: Charger | null): string {
