@@ -217,6 +217,21 @@ describe('how loads and sizes are read', () => {
 		expect(value(marked, 'deflection')).toBe(value(answered(rail), 'deflection'));
 	});
 
+	test('a marking of two unlike sides lies flat unless it is said to stand', () => {
+		const given = { spanM: 1.2, loads: rail.loads };
+		const flat = answered({ ...given, section: '20x40x2' });
+		expect(value(flat, 'deflection')).toBe(
+			value(answered({ ...given, widthMm: 40, heightMm: 20, wallMm: 2 }), 'deflection'),
+		);
+		expect(flat.assumed.map((one) => one.name)).toContain('onEdge');
+		const standing = answered({ ...given, section: '40x20x2', onEdge: true });
+		expect(value(standing, 'deflection')).toBe(
+			value(answered({ ...given, widthMm: 20, heightMm: 40, wallMm: 2 }), 'deflection'),
+		);
+		expect(standing.assumed.map((one) => one.name)).not.toContain('onEdge');
+		expect(answered({ ...given, section: '40x40x2' }).assumed.map((one) => one.name)).not.toContain('onEdge');
+	});
+
 	test('an alloy without its temper counts for the weaker one', () => {
 		const plain = answered({ ...rail, alloy: '6063' });
 		expect(value(plain, 'safetyFactor')).toBe(value(answered({ ...rail, alloy: '6063-T5' }), 'safetyFactor'));

@@ -157,6 +157,12 @@ const fields = {
 			pipe: ['round tube', 'pipe', 'rohr', 'tubo redondo'],
 		},
 	}),
+	onEdge: flag({
+		label: 'standing on edge',
+		yes: ['on edge', 'upright', 'standing', 'on its edge', 'vertical', 'hochkant', 'de canto'],
+		no: ['lying flat', 'laid flat', 'flat side down', 'flachliegend', 'acostado'],
+		help: 'For a section of two unlike sides given as one marking; without a word it is taken as lying flat.',
+	}),
 	board: text({
 		label: 'nominal thickness of a board',
 		pattern: boardPattern,
@@ -344,7 +350,6 @@ const fields = {
 		no: [
 			'parked',
 			'camp only',
-			'standing',
 			'only parked',
 			'bed',
 			'bed rail',
@@ -456,7 +461,7 @@ function calculateBeam(input: Input, sheet: Sheet) {
 			question: sheet.say`What does ${name} weigh?`,
 		});
 	}
-	const section = sectionFrom(input);
+	const section = sectionFrom(input, sheet);
 	if ('problem' in section) {
 		return section.problem === 'missing'
 			? sheet.ask({ name: 'section', label: fields.section.meta.label, question: section.text })
@@ -546,7 +551,7 @@ interface Given {
 	readonly modulusMm3: number | null;
 }
 
-function sectionFrom(input: Input): Given | SectionProblem {
+function sectionFrom(input: Input, sheet: Sheet): Given | SectionProblem {
 	if (input.secondMomentMm4 !== undefined) {
 		return {
 			section: null,
@@ -555,7 +560,7 @@ function sectionFrom(input: Input): Given | SectionProblem {
 			modulusMm3: input.heightMm === undefined ? null : input.secondMomentMm4 / (input.heightMm / 2),
 		};
 	}
-	const shape = shapeFrom(input);
+	const shape = shapeFrom(input, sheet);
 	if ('problem' in shape) return shape;
 	if (!isPossible(shape)) {
 		return {
@@ -567,14 +572,31 @@ function sectionFrom(input: Input): Given | SectionProblem {
 	return { section, shape, secondMomentMm4: section.freeSecondMomentMm4, modulusMm3: section.modulusMm3 };
 }
 
-function shapeFrom(input: Input): Shape | SectionProblem {
-	if (input.section !== undefined) {
-		return (
-			readSection(input.section, input.shape) ?? {
-				problem: 'impossible',
-				text: `I read "${input.section}" as the section; that can't be.`,
-			}
+/** "1x3" may lie or stand: lying flat is the safe side. */
+function laid(shape: Shape, onEdge: boolean | undefined, sheet: Sheet): Shape {
+	if (!('heightMm' in shape) || shape.widthMm === shape.heightMm) return shape;
+	if (onEdge === undefined) {
+		sheet.assume(
+			'onEdge',
+			fields.onEdge.meta.label,
+			false,
+			'lying flat, the safe side; say on edge where it stands',
+			{
+				confirm: true,
+			},
 		);
+	}
+	const sides = [shape.widthMm, shape.heightMm];
+	const heightMm = onEdge === true ? Math.max(...sides) : Math.min(...sides);
+	return { ...shape, heightMm, widthMm: shape.widthMm + shape.heightMm - heightMm };
+}
+
+function shapeFrom(input: Input, sheet: Sheet): Shape | SectionProblem {
+	if (input.section !== undefined) {
+		const read = readSection(input.section, input.shape);
+		return read === null
+			? { problem: 'impossible', text: `I read "${input.section}" as the section; that can't be.` }
+			: laid(read, input.onEdge, sheet);
 	}
 	const { widthMm, wallMm, diameterMm } = input;
 	const heightMm = input.heightMm ?? (input.board === undefined ? undefined : readBoardMm(input.board));
