@@ -320,7 +320,7 @@ export interface VanSimulation {
 }
 
 /** Reads everything off the input, or returns the question or refusal that stands in the way. */
-export function planSimulation(input: SimulationInput, sheet: Sheet): VanSimulation | Decision {
+function planSimulation(input: SimulationInput, sheet: Sheet): VanSimulation | Decision {
 	const chemistry = chemistryOf(input, sheet);
 	const classV = classOf(input, sheet);
 	if (typeof classV !== 'number') return { kind: 'refuse', refusals: [classV] };

@@ -135,7 +135,7 @@ export const arrayFields = {
 	}),
 };
 
-export const directionsDeg = {
+const directionsDeg = {
 	north: 0,
 	northeast: 45,
 	east: 90,
@@ -165,7 +165,7 @@ const calmMS = 1;
 /** What sunlit ground around a van throws back (practice). */
 const usualAlbedo = 0.2;
 
-export const mountSource = published('SAND2004-3535', 'close roof mount; insulated back for a glued panel');
+const mountSource = published('SAND2004-3535', 'close roof mount; insulated back for a glued panel');
 
 /** Rated power of the array as named [W], or null where none was. */
 export function ratedPower(input: Pick<ArrayInput, 'panelW' | 'panels' | 'arrayW'>): number | null {

@@ -4,10 +4,9 @@ import type { SunPosition } from './sun-position.js';
 const degree = Math.PI / 180;
 
 /** The sun's mean irradiance outside the air [W/m²]. */
-export const solarConstantWM2 = 1366.1;
+const solarConstantWM2 = 1366.1;
 
 export const extraterrestrialSource = fromMemory('Spencer 1971', 'Fourier series of the position of the sun');
-export const airMassSource = fromMemory('Kasten and Young 1989', 'revised optical air mass tables');
 export const transpositionSource = published(
 	'Hay and Davies 1980',
 	'anisotropic sky diffuse; checked against an open solar library row by row',

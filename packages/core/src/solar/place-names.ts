@@ -46,7 +46,7 @@ const shortForms: Readonly<Record<string, string>> = {
 };
 
 /** One word of a name as compared: lower case, no accents, no dots. */
-export function plainWord(word: string): string {
+function plainWord(word: string): string {
 	const plain = word
 		.toLowerCase()
 		.replace(/[ßłøæœđ]/g, (letter) => plainLetters[letter] as string)

@@ -78,7 +78,7 @@ export function nearestStations(
 }
 
 /** The place at a position, with the climate of the nearest station, or null where none is near. */
-export function placeAt(position: Position, name?: string): Place | null {
+function placeAt(position: Position, name?: string): Place | null {
 	const nearest = nearestStations(position, 1)[0];
 	if (nearest === undefined || nearest.distanceKm > remoteKm) return null;
 	return placeOf(nearest.index, position, name ?? coordinateText(position), nearest.distanceKm);

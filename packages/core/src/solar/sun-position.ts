@@ -19,7 +19,7 @@ const degree = Math.PI / 180;
 const usualDeltaTS = 67;
 
 /** Days since noon of 1 January 4713 BC, for milliseconds since 1970. */
-export function julianDay(timeMs: number): number {
+function julianDay(timeMs: number): number {
 	return timeMs / 86_400_000 + 2_440_587.5;
 }
 
@@ -45,7 +45,7 @@ function polynomial(x: number, ...coefficients: readonly number[]): number {
 }
 
 /** An angle brought into 0 to 360 degrees. */
-export function turned(deg: number): number {
+function turned(deg: number): number {
 	return ((deg % 360) + 360) % 360;
 }
 
@@ -233,7 +233,7 @@ function sunFor(sun: SunGeocentric, observer: Position, altitudeM: number, air: 
 }
 
 /** Lift of the sun by refraction (step 3.14.2); none once it has set [deg]. */
-export function refraction(elevationDeg: number, air: Air): number {
+function refraction(elevationDeg: number, air: Air): number {
 	if (elevationDeg < -(sunRadiusDeg + horizonRefractionDeg)) return 0;
 	return (
 		((air.pressurePa / 101_000) * (283 / (273 + air.temperatureC)) * 1.02) /

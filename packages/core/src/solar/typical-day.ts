@@ -72,7 +72,7 @@ export function globalHourShare(hourAngleDeg: number, sunsetDeg: number): number
 }
 
 /** A short step of the typical day. */
-export interface DayStep {
+interface DayStep {
 	/** clock hour, local standard time, of its middle */
 	readonly hour: number;
 	/** height and direction of the sun */

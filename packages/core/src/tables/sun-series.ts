@@ -86,6 +86,7 @@ export const longitudeTerms: readonly (readonly Term[])[] = [
 		[289, 5.844, 6283.076],
 		[35, 0, 0],
 	],
+	// biome-ignore lint/suspicious/noApproximativeNumericConstant: as the series prints it
 	[[114, 3.142, 0]],
 ];
 
@@ -127,6 +128,7 @@ export const radiusTerms: readonly (readonly Term[])[] = [
 	[
 		[103019, 1.10749, 6283.07585],
 		[1721, 1.0644, 12566.1517],
+		// biome-ignore lint/suspicious/noApproximativeNumericConstant: as the series prints it
 		[702, 3.142, 0],
 	],
 	[

@@ -4,7 +4,7 @@ import { writeNumber } from '../quantity/write.js';
 import { arrayFields, arrayOf, ratedPower } from '../solar/array-fields.js';
 import { cautionLive, cautionRoof } from '../solar/cautions.js';
 import { dailyFactors, daySequenceSource } from '../solar/day-sequence.js';
-import { transpositionSource } from '../solar/irradiance.js';
+import { extraterrestrialSource, transpositionSource } from '../solar/irradiance.js';
 import { glassSource, pvWattsSource, sapmSource } from '../solar/photovoltaic.js';
 import { isDecision, readPlace } from '../solar/place-input.js';
 import type { Place } from '../solar/places.js';
@@ -489,7 +489,7 @@ function writeWorking(sheet: Sheet, where: Place, array: PvArray, chosen: DayYie
 		chosen.planeKWhM2,
 		{ kind: 'irradiation', source: transpositionSource },
 	);
-	sheet.source(sunPositionSource, hourlyShapeSource, glassSource);
+	sheet.source(sunPositionSource, extraterrestrialSource, hourlyShapeSource, glassSource);
 	if (chosen.hottestCellC !== null) {
 		sheet.step(
 			'hottest cell of the day',
