@@ -86,12 +86,10 @@ describe('a bank for a daily use', () => {
 });
 
 describe('how they are joined', () => {
-	const made = (given: object) => {
-		const { classV, series, parallel, bankCapacity } = {
-			classV: Number(/at (\d+) V/.exec(answered(battery, given).headline)?.[1]),
-			...resultsOf(battery, given),
-		} as Record<string, number>;
-		return [classV, series, parallel, bankCapacity];
+	const made = (given: Readonly<Record<string, unknown>>) => {
+		const results = resultsOf(battery, given);
+		const classV = Number(/at (\d+) V/.exec(answered(battery, given).headline)?.[1]);
+		return [classV, results.series, results.parallel, results.bankCapacity];
 	};
 
 	test.each([
