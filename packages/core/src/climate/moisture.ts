@@ -21,9 +21,14 @@ export function burnedGH(burnerW: number): number {
 /** Mass of water from a mass of propane burned. */
 export const waterPerPropane = (4 * 18.015) / 44.096;
 
-/** Air that carries a rate of water away [kg of dry air an hour], or null where it can't: the air let in is too moist. */
-export function dryingAirKgH(waterGH: number, insideRatio: number, outsideRatio: number): number | null {
-	return insideRatio > outsideRatio ? waterGH / 1000 / (insideRatio - outsideRatio) : null;
+/**
+ * Air that carries a rate of water away [kg of dry air an hour]; without limit where the air let in is as moist as
+ * the air inside may be.
+ */
+export function dryingAirKgH(waterGH: number, insideRatio: number, outsideRatio: number): number {
+	return insideRatio > outsideRatio
+		? waterGH / 1000 / (insideRatio - outsideRatio)
+		: Number.POSITIVE_INFINITY;
 }
 
 /** Humidity ratio of air that is just saturated at a surface [kg/kg]: moister air wets it. */

@@ -128,7 +128,7 @@ export const shellFields = {
 		options: insulationOptions,
 		fallback: {
 			value: 'glassWool',
-			why: 'the safe side: the poorest of the usual materials, 0.042 W/mK; name yours',
+			why: 'the safe side: the poorest of the usual materials, 0.045 W/mK; name yours',
 			confirm: true,
 		},
 	}),

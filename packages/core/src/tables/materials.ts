@@ -52,7 +52,7 @@ export const materials = {
 		source: handbook('design values, mineral (stone) wool batt'),
 	},
 	glassWool: {
-		conductivityWmK: 0.042,
+		conductivityWmK: 0.045,
 		words: ['glass wool', 'fiberglass', 'fibreglass', 'fiberglass batt', 'glaswolle', 'lana de vidrio'],
 		source: published('lists of insulation R-values', 'R 3.2 per inch'),
 	},

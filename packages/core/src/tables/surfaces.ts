@@ -34,7 +34,6 @@ export const absorptanceSource = fromMemory(
 /** Share of the sun on glazing that becomes heat inside, at normal incidence. */
 export const solarHeatGain = {
 	clearSingle: 0.86,
-	clearDouble: 0.7,
 	acrylicDouble: 0.7,
 	/** multiplies the above where a reflective cover hangs inside */
 	reflectiveCover: 0.4,

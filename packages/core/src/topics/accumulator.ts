@@ -1,8 +1,10 @@
-import { type WriteOptions, writeNumber } from '../quantity/write.js';
+import { type WriteOptions, write, writeNumber } from '../quantity/write.js';
 import { atmosphereSource, standardPressureKpa } from '../structure/atmosphere.js';
+import type { Context } from '../topic/context.js';
 import { declareTopic } from '../topic/declare.js';
 import { type InputOf, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
+import type { Refusal } from '../topic/sizing.js';
 import { physics, practice } from '../topic/source.js';
 import { drawdownL, mostStartsPerH, type PumpCycle, pumpCycle, waterHeldL } from '../water/accumulator.js';
 import { cautionPressure } from '../water/cautions.js';
@@ -137,6 +139,8 @@ type Input = InputOf<typeof fields>;
 
 /** Careful shops set the gas 2 psi below the cut-in [kPa]. */
 const belowCutInKPa = 13.79;
+/** No pressure switch tells two pressures apart that lie nearer [kPa]. */
+const leastSpanKPa = 5;
 /** More starts than this are felt as a stutter and wear pump and switch [1/h]: six a minute. */
 const mostStarts = 360;
 const startsSource = practice('no more than six starts a minute for a small diaphragm pump');
@@ -180,28 +184,39 @@ export const accumulator = declareTopic({
 			question: 'How big is the accumulator (or how much water is wanted from it)?',
 		},
 	],
+	contradictions: pressureContradictions,
 	calculate: calculateAccumulator,
 });
+
+/** Pressures in an order that no pump and no gas can have. */
+function pressureContradictions(given: Partial<Input>, context: Context): Refusal[] {
+	const { cutInKPa, cutOutKPa, prechargeKPa } = given;
+	if (cutOutKPa === undefined) return [];
+	const pressure = (value: number) => write('pressure', value, context.units);
+	if (cutInKPa !== undefined && cutOutKPa < cutInKPa + leastSpanKPa) {
+		return [
+			{
+				code: 'contradiction',
+				text: `The pump can't stop at ${pressure(cutOutKPa)} and start at ${pressure(cutInKPa)}.`,
+				instead: `The cut-out pressure lies at least ${pressure(leastSpanKPa)} above the cut-in pressure.`,
+				field: 'cutOutKPa',
+			},
+		];
+	}
+	if (prechargeKPa === undefined || prechargeKPa <= cutOutKPa - leastSpanKPa) return [];
+	return [
+		{
+			code: 'impossible',
+			text: `With a pre-charge of ${pressure(prechargeKPa)} no water gets in before the pump stops at ${pressure(cutOutKPa)}.`,
+			instead: 'Set the pre-charge just below the cut-in pressure.',
+			field: 'prechargeKPa',
+		},
+	];
+}
 
 function calculateAccumulator(input: Input, sheet: Sheet) {
 	const { cutInKPa, cutOutKPa, prechargeKPa } = input;
 	const pressure = (value: number) => sheet.show('pressure', value);
-	if (cutOutKPa <= cutInKPa) {
-		return sheet.refuse(
-			'contradiction',
-			`The pump can't stop at ${pressure(cutOutKPa)} and start at ${pressure(cutInKPa)}.`,
-			'The cut-out pressure lies above the cut-in pressure.',
-			'cutOutKPa',
-		);
-	}
-	if (prechargeKPa >= cutOutKPa) {
-		return sheet.refuse(
-			'impossible',
-			`With a pre-charge of ${pressure(prechargeKPa)} no water gets in before the pump stops at ${pressure(cutOutKPa)}.`,
-			`Set the pre-charge to ${pressure(Math.max(0, cutInKPa - belowCutInKPa))}, just below the cut-in.`,
-			'prechargeKPa',
-		);
-	}
 	const atmosphereKPa = standardPressureKpa(input.altitudeM);
 	const gauge = { prechargeKPa, cutInKPa, cutOutKPa };
 	const perLitre = drawdownL(1, gauge, atmosphereKPa);

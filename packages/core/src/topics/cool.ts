@@ -376,6 +376,9 @@ function calculateCool(input: Input, sheet: Sheet) {
 	const box = boxOf(input, sheet);
 	const fitout = fitoutOf(input, sheet);
 	const day = dayOf(input, box, fitout, climate, solarAbsorptance[input.paint]);
+	sheet.caution(cautionRefrigerant, cautionRoofUnit, cautionHeatStroke);
+	if (input.supply === 'inverter') sheet.caution(cautionMains);
+	sheet.source(surfaceResistances.outsideSummer.source, atmosphereSource);
 	if (day.peak.totalW <= 0) {
 		return sheet.answer(sheet.say`No cooling needed: the van takes in no heat at any hour`, {
 			because: sheet.say`Even in the sun it loses more than it gains.`,
@@ -388,8 +391,6 @@ function calculateCool(input: Input, sheet: Sheet) {
 	writeNeighbours(sheet, input, box, fitout, climate, unit);
 	writeTipping(sheet, input, day, unit, climate);
 	writeFindings(sheet, input, day, unit, stay);
-	sheet.caution(cautionRefrigerant, cautionRoofUnit, cautionHeatStroke);
-	if (input.supply === 'inverter') sheet.caution(cautionMains);
 
 	const gain = sheet.show('power', day.peak.totalW, { round: 'up' });
 	const btu = btuText(sheet, day.peak.totalW, 'up');
@@ -608,7 +609,6 @@ function writeWorking(
 			source: physics("Ohm's law"),
 		},
 	);
-	sheet.source(surfaceResistances.outsideSummer.source, atmosphereSource);
 }
 
 function writeResults(sheet: Sheet, day: Day, unit: Unit, stay: Stay): void {

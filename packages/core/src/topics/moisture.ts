@@ -206,6 +206,8 @@ const poorFilmSource = fromMemory('ISO 13788', 'Rsi 0.25 for opaque surfaces, 0.
 /** Boiling pots give off [g/h] (common practice). */
 const potGH = 300;
 const pressurePa = 101_325;
+/** From here on the heat of the drying air weighs in the choice of a heater [W] (common practice). */
+const costlyW = 800;
 const massBalance = physics('water balance of the air');
 
 type SurfaceName = 'lining' | 'ribs' | 'glass';
@@ -213,9 +215,9 @@ type SurfaceName = 'lining' | 'ribs' | 'glass';
 interface Surface {
 	readonly name: SurfaceName;
 	readonly temperatureC: number;
-	/** air that keeps it dry through the night and while cooking [m³/h], or null where no flow can */
-	readonly nightM3H: number | null;
-	readonly cookingM3H: number | null;
+	/** air that keeps it dry through the night and while cooking [m³/h] */
+	readonly nightM3H: number;
+	readonly cookingM3H: number;
 }
 
 interface Water {
@@ -253,10 +255,9 @@ function surfacesOf(input: Input, outsideC: number, water: Water): Surface[] {
 	const outsideRatio = humidityRatio(outsideC, input.outsideRh, pressurePa);
 	const surface = (name: SurfaceName, temperatureC: number): Surface => {
 		const ratio = wettingRatio(temperatureC, pressurePa);
-		const flow = (rateGH: number) => {
-			const dryKgH = rateGH === 0 ? 0 : dryingAirKgH(rateGH, ratio, outsideRatio);
-			return dryKgH === null ? null : dryKgH * moistVolumeM3Kg(input.insideC, ratio, pressurePa);
-		};
+		// Any surface inside is warmer than the air outside, so saturated air at it is moister.
+		const flow = (rateGH: number) =>
+			dryingAirKgH(rateGH, ratio, outsideRatio) * moistVolumeM3Kg(input.insideC, ratio, pressurePa);
 		return { name, temperatureC, nightM3H: flow(water.nightGH), cookingM3H: flow(water.cookingGH) };
 	};
 	return [
@@ -325,9 +326,6 @@ function calculateMoisture(input: Input, sheet: Sheet) {
 	const dew = sheet.show('temperature', target.temperatureC);
 	const given = sheet.show('mass', water.nightKg, { round: 'up' });
 	const because = sheet.say`The night gives off ${given} of water; this surface is at ${dew} and wet below that dew point.`;
-	if (target.nightM3H === null) {
-		return sheet.answer(sheet.say`No air flow keeps it dry: insulate it or dry the air`, { because });
-	}
 	const flow = sheet.show('airflow', target.nightM3H, { round: 'up' });
 	const name = surfaceText[target.name];
 	if (input.airM3H !== undefined) {
@@ -393,13 +391,11 @@ function writeWorking(
 		'air that carries it away',
 		'V = v · G / (xi − xo)',
 		`${n(water.nightGH)} g/h / (${n(inside, 2)} − ${n(outside, 2)}) g/kg × ${n(moistVolumeM3Kg(input.insideC, inside / 1000, pressurePa), 3)} m³/kg`,
-		target.nightM3H ?? 'none',
-		target.nightM3H === null
-			? { source: massBalance }
-			: {
-					kind: 'airflow',
-					source: fromMemory('ASHRAE Handbook of Fundamentals', 'psychrometrics, Hyland-Wexler'),
-				},
+		target.nightM3H,
+		{
+			kind: 'airflow',
+			source: fromMemory('ASHRAE Handbook of Fundamentals', 'psychrometrics, Hyland-Wexler'),
+		},
 	);
 	sheet.source(materials[input.material].source);
 }
@@ -413,24 +409,21 @@ function writeResults(
 	outsideC: number,
 ): void {
 	const up = { kind: 'airflow', write: { round: 'up' } } as const;
-	if (target.nightM3H !== null) {
-		sheet.result('airflow', 'air that keeps it dry overnight', target.nightM3H, up);
-		const sized =
-			input.wheelbase !== undefined || input.wheelbaseM !== undefined || input.insideLengthM !== undefined;
-		if (sized) {
-			const volumeM3 = airVolumeM3(boxOf(input, sheet), false);
-			sheet.result('airChanges', 'air changes an hour', target.nightM3H / volumeM3, {
-				unit: '1/h',
-				write: { decimals: 1, round: 'up' },
-			});
-		}
-		const costWK = airHeatWK(target.nightM3H, airDensityKgM3(input.insideC, pressurePa / 1000));
-		sheet.result('heatCost', 'heat that air costs', costWK * (input.insideC - outsideC), {
-			kind: 'power',
-			write: { round: 'up' },
+	sheet.result('airflow', 'air that keeps it dry overnight', target.nightM3H, up);
+	const sized =
+		input.wheelbase !== undefined || input.wheelbaseM !== undefined || input.insideLengthM !== undefined;
+	if (sized) {
+		const volumeM3 = airVolumeM3(boxOf(input, sheet), false);
+		sheet.result('airChanges', 'air changes an hour', target.nightM3H / volumeM3, {
+			unit: '1/h',
+			write: { decimals: 1, round: 'up' },
 		});
 	}
-	if (target.cookingM3H !== null && water.cookingGH > 0) {
+	sheet.result('heatCost', 'heat that air costs', heatCostW(input, target, outsideC), {
+		kind: 'power',
+		write: { round: 'up' },
+	});
+	if (water.cookingGH > 0) {
 		sheet.result('airflowCooking', 'air that keeps it dry while cooking', target.cookingM3H, up);
 	}
 	const rate = { unit: 'g/h', write: { decimals: 0, round: 'up' } } as const;
@@ -451,14 +444,7 @@ function writeResults(
 				write: { decimals: 1, round: 'down' },
 			},
 		);
-		if (surface.nightM3H !== null) {
-			sheet.result(
-				`${surface.name}Airflow`,
-				`air for the ${surfaceText[surface.name]}`,
-				surface.nightM3H,
-				up,
-			);
-		}
+		sheet.result(`${surface.name}Airflow`, `air for the ${surfaceText[surface.name]}`, surface.nightM3H, up);
 	}
 	const ratio = wettingRatio(target.temperatureC, pressurePa);
 	sheet.result(
@@ -478,6 +464,12 @@ function writeResults(
 			write: { decimals: 1, round: 'up' },
 		});
 	}
+}
+
+/** Heat it takes to warm the drying air [W]. */
+function heatCostW(input: Input, target: Surface, outsideC: number): number {
+	const perKelvin = airHeatWK(target.nightM3H, airDensityKgM3(input.insideC, pressurePa / 1000));
+	return perKelvin * (input.insideC - outsideC);
 }
 
 /** Steady state of the air inside with a given flow: water in is water out. */
@@ -503,14 +495,9 @@ function writeNeighbours(sheet: Sheet, input: Input, water: Water, target: Surfa
 			(one) => one.name === target.name,
 		);
 		if (there === undefined) return;
-		const passes = there.nightM3H !== null && (input.airM3H === undefined || there.nightM3H <= input.airM3H);
-		sheet.neighbour(
-			name,
-			passes,
-			there.nightM3H === null
-				? sheet.say`no air flow keeps it dry`
-				: sheet.say`takes ${sheet.show('airflow', there.nightM3H, { round: 'up' })}`,
-		);
+		const passes = input.airM3H === undefined || there.nightM3H <= input.airM3H;
+		const flow = sheet.show('airflow', there.nightM3H, { round: 'up' });
+		sheet.neighbour(name, passes, sheet.say`takes ${flow}`);
 	};
 	if (target.name === 'glass') {
 		other(input.windowKind === 'single' ? sheet.say`double acrylic windows` : sheet.say`single glass`, {
@@ -525,9 +512,9 @@ function writeNeighbours(sheet: Sheet, input: Input, water: Water, target: Surfa
 		other(sheet.say`${sheet.show('thickness', 10)} over the ribs`, { ribCoverMm: 10 });
 }
 
-/** The inside humidity at which the surface turns wet, as the input that moves the choice. */
+/** How many people the air flow there is keeps dry. */
 function writeTipping(sheet: Sheet, input: Input, target: Surface, outsideC: number): void {
-	if (input.airM3H === undefined || target.nightM3H === null || input.airM3H < target.nightM3H) return;
+	if (input.airM3H === undefined || input.airM3H < target.nightM3H) return;
 	const people = Math.floor(peopleBorne(input, target, outsideC, input.airM3H));
 	if (people <= input.people) return;
 	sheet.tipping('people', 'people', people, sheet.say`dry with up to ${people} people`, {});
@@ -548,14 +535,7 @@ function writeFindings(
 	glass: Surface,
 	outsideC: number,
 ): void {
-	if (target.nightM3H === null) {
-		sheet.finding(
-			'warning',
-			'cannot-stay-dry',
-			sheet.say`The outside air is too moist for so cold a surface; insulation or a dehumidifier must do it.`,
-			massBalance,
-		);
-	} else if (input.airM3H !== undefined && input.airM3H < target.nightM3H) {
+	if (input.airM3H !== undefined && input.airM3H < target.nightM3H) {
 		const { dewC } = insideWith(input, water, outsideC, input.airM3H);
 		const dew = sheet.show('temperature', dewC, { decimals: 1, round: 'up' });
 		const needed = sheet.show('airflow', target.nightM3H, { round: 'up' });
@@ -566,29 +546,31 @@ function writeFindings(
 			massBalance,
 		);
 	}
-	if (target.name !== 'glass') {
-		const needs = glass.nightM3H === null ? null : sheet.show('airflow', glass.nightM3H, { round: 'up' });
-		const beyond = glass.nightM3H === null || target.nightM3H === null || glass.nightM3H > target.nightM3H;
-		if (beyond) {
-			sheet.finding(
-				'note',
-				'glass-sweats',
-				needs === null
-					? sheet.say`The glass will be wet all the same: wipe it in the morning.`
-					: sheet.say`The glass is colder and needs ${needs} to stay dry; below that, wipe it in the morning.`,
-				massBalance,
-			);
-		}
+	const costW = heatCostW(input, target, outsideC);
+	if (costW > costlyW) {
+		const cost = sheet.show('power', costW, { round: 'up' });
+		sheet.finding(
+			'note',
+			'air-costs-heat',
+			sheet.say`So much cold air takes ${cost} of heating; insulation on that surface saves more than it costs.`,
+			massBalance,
+		);
 	}
-	if (water.cookingGH > 0 && (target.cookingM3H === null || target.cookingM3H > 2 * (target.nightM3H ?? 0))) {
-		const needs =
-			target.cookingM3H === null ? null : sheet.show('airflow', target.cookingM3H, { round: 'up' });
+	if (target.name !== 'glass' && glass.nightM3H > target.nightM3H) {
+		const needs = sheet.show('airflow', glass.nightM3H, { round: 'up' });
+		sheet.finding(
+			'note',
+			'glass-sweats',
+			sheet.say`The glass is colder and needs ${needs} to stay dry; below that, wipe it in the morning.`,
+			massBalance,
+		);
+	}
+	if (water.cookingGH > 0 && target.cookingM3H > 2 * target.nightM3H) {
+		const needs = sheet.show('airflow', target.cookingM3H, { round: 'up' });
 		sheet.finding(
 			'note',
 			'cook-with-fan',
-			needs === null
-				? sheet.say`No air flow carries off the steam of cooking in this cold: cook with the fan on and wipe.`
-				: sheet.say`Cooking takes ${needs} while it lasts: run the roof fan with a window open.`,
+			sheet.say`Cooking takes ${needs} while it lasts: run the roof fan with a window open.`,
 			massBalance,
 		);
 	}

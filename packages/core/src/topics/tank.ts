@@ -226,6 +226,8 @@ export const tank = declareTopic({
 });
 
 const balance = physics('water balance');
+/** Less than a glass a day is no use of water [L/day]. */
+const leastUseL = 0.1;
 
 function habitsOf(input: Input, people = input.people): DailyWater {
 	return dailyWater({
@@ -249,7 +251,8 @@ interface Days {
 
 function daysOf(input: Input, day: DailyWater): Days {
 	const freshD = (input.freshL * input.usable) / day.freshL;
-	const grayD = input.grayL === undefined ? Number.POSITIVE_INFINITY : input.grayL / day.grayL;
+	const grayD =
+		input.grayL === undefined || day.grayL < leastUseL ? Number.POSITIVE_INFINITY : input.grayL / day.grayL;
 	return { freshD, grayD, firstD: Math.min(freshD, grayD) };
 }
 
@@ -260,10 +263,10 @@ function daysText(days: number): string {
 
 function calculateTank(input: Input, sheet: Sheet) {
 	const day = habitsOf(input);
-	if (day.freshL <= 0) {
+	if (day.freshL < leastUseL) {
 		return sheet.refuse(
 			'impossible',
-			'By these habits no water is used at all.',
+			'By these habits hardly any water is used at all.',
 			'Give at least one use of water: drinking, dishes, washing or showers.',
 			'drinkingL',
 		);
@@ -283,7 +286,7 @@ function calculateTank(input: Input, sheet: Sheet) {
 	const gray = daysText(days.grayD);
 	const headline = grayFirst
 		? sheet.say`${first} days: the gray tank is full first; fresh lasts ${fresh} days`
-		: input.grayL === undefined
+		: !Number.isFinite(days.grayD)
 			? sheet.say`${first} days until the fresh tank is empty`
 			: sheet.say`${first} days: the fresh tank is empty first; gray lasts ${gray} days`;
 	const use = sheet.show('volume', day.freshL, { round: 'up' });
@@ -326,11 +329,11 @@ function writeWorking(sheet: Sheet, input: Input, day: DailyWater, days: Days): 
 		days.freshD,
 		{ unit: 'days', source: practice('the pick-up leaves the last of the water') },
 	);
-	if (input.grayL !== undefined && day.grayL > 0) {
+	if (Number.isFinite(days.grayD)) {
 		sheet.step(
 			'days until the gray tank is full',
 			'Vgray / Vg',
-			`${n(input.grayL)} L / ${n(day.grayL)} L/day`,
+			`${n(input.grayL ?? 0)} L / ${n(day.grayL)} L/day`,
 			days.grayD,
 			{ unit: 'days', source: balance },
 		);

@@ -40,7 +40,7 @@ export function drainFlowM3S(drain: Drain, depthM: number): number {
 	// be no more than this:
 	let high = Math.sqrt((2 * gravityMS2 * headM) / (valveTerm + 1 / hoseM2 ** 2));
 	let low = 0;
-	for (let step = 0; step < 60; step += 1) {
+	for (let step = 0; step < 40; step += 1) {
 		const middle = (low + high) / 2;
 		if (lost(middle) > headM) high = middle;
 		else low = middle;
@@ -56,7 +56,7 @@ export function drainTimeS(drain: Drain, fromM: number, toM: number): number {
 	if (fromM <= toM) return 0;
 	const from = Math.sqrt(fromM + drain.fallM);
 	const to = Math.sqrt(toM + drain.fallM);
-	const parts = 200;
+	const parts = 64;
 	const width = (from - to) / parts;
 	let sum = 0;
 	for (let part = 0; part < parts; part += 1) {
