@@ -617,13 +617,7 @@ function writeNeighbours(sheet: Sheet, input: Input, panel: Panel, layout: Layou
 	});
 	if (coldestC === null) return;
 	const shown = sheet.show('temperature', coldestC, { round: 'up' });
-	sheet.tipping(
-		'lowC',
-		'lowest temperature',
-		coldestC,
-		sheet.say`within the controller's limit down to ${shown}`,
-		{ kind: 'temperature' },
-	);
+	sheet.tipping('lowC', 'lowest temperature', coldestC, sheet.say`down to ${shown}`, { kind: 'temperature' });
 }
 
 /** Conductor and protection from the roof to the controller. */

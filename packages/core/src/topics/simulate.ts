@@ -301,7 +301,7 @@ function decide(sheet: Sheet, input: SimulationInput, plan: VanSimulation, run: 
 				'unitAh',
 				'capacity of the bank',
 				found.bankFound / plan.nominalV,
-				sheet.say`${bank ?? ''} would still do`,
+				sheet.say`down to ${bank ?? ''}`,
 				{ kind: 'charge' },
 			);
 		}

@@ -259,13 +259,9 @@ function report(
 			kind: 'power',
 			write: { round: 'up' },
 		});
-		sheet.tipping(
-			'needWh',
-			'energy needed a day',
-			chosen.batteryWh,
-			sheet.say`covered up to ${energy} a day`,
-			{ kind: 'energy' },
-		);
+		sheet.tipping('needWh', 'energy needed a day', chosen.batteryWh, sheet.say`for up to ${energy} a day`, {
+			kind: 'energy',
+		});
 	}
 	if (share >= 1) {
 		return sheet.answer(sheet.say`Enough in ${name}: ${energy} a day for a need of ${need}`, { because });
@@ -333,7 +329,7 @@ function sizeArray(
 			worstW !== null && worstW <= neededW,
 			worstW === null
 				? sheet.say`the sun gives next to nothing then`
-				: sheet.say`the worst month would take ${sheet.show('power', worstW, { round: 'up' })}`,
+				: sheet.say`${sheet.show('power', worstW, { round: 'up' })}, the worst month`,
 		);
 	}
 	if (neededW > 1200) {
@@ -391,7 +387,7 @@ function writeNeighbours(
 		sheet.neighbour(
 			monthName(worst),
 			true,
-			sheet.say`the worst month: ${showEnergy(sheet, worst.batteryWh, 'down')} a day`,
+			sheet.say`${showEnergy(sheet, worst.batteryWh, 'down')} a day, the worst month`,
 		);
 	}
 	const equatorDeg = where.latitudeDeg < 0 ? 0 : 180;
