@@ -32,6 +32,7 @@ export {
 } from './picture/oneline/input.js';
 export { figurePng, type PngOptions } from './picture/png.js';
 export type { SwingCurve, SwingPicture } from './picture/swing.js';
+export { type Computed, picturesOf } from './sheet/pictures.js';
 export {
 	type Confirmation,
 	type InputOrigin,

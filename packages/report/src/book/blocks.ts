@@ -60,17 +60,14 @@ export async function* bookBlocks(book: BuildBook): AsyncGenerator<Block> {
 	yield* findingBlocks(book);
 	yield* section('equipment');
 	yield* equipmentBlocks(book);
-	yield { kind: 'page' };
 	yield* section('wiring');
 	yield* await wiringBlocks(book);
-	yield { kind: 'page' };
 	yield* section('energy');
 	yield* await energyBlocks(book.energy);
 	yield* section('water');
 	yield* factsBlocks(book.water);
 	yield* section('climate');
 	yield* factsBlocks(book.climate);
-	yield { kind: 'page' };
 	yield* section('weights');
 	yield* await weightBlocks(book, book.weights);
 	yield { kind: 'page' };
@@ -202,7 +199,7 @@ async function wiringBlocks(book: BuildBook): Promise<Block[]> {
 		runs.length === 0
 			? paragraph('No run is sized.')
 			: table(
-					['Run:5', 'Load:>2', 'Length:>2', 'Conductor:3', 'Protection:5', 'Drop:>1', 'Entry:2'],
+					['Run:5', 'Load:>2', 'Length:>2', 'Conductor:3', 'Protection:4', 'Drop:>2', 'Entry:2'],
 					runs.map((run) => runCells(run, book)),
 				),
 		...(await pictureBlocks(oneLine)),
@@ -221,7 +218,11 @@ function runCells(run: RunRow, { units }: BuildBook): string[] {
 		].join('\n'),
 		run.lengthM === null ? 'not known' : write('length', run.lengthM, units, { round: 'up' }),
 		run.conductor ?? 'not known',
-		run.device === null ? 'NONE NAMED' : `${run.device} ${rating}${at}`,
+		run.device !== null
+			? `${run.device} ${rating}${at}`
+			: run.unprotected === null
+				? 'NONE NAMED'
+				: `none: ${run.unprotected}`,
 		run.drop === null ? '' : `${writeNumber(run.drop * 100, 1, 'up')} %`,
 		run.state === null ? entry : `${entry}\n${run.state}`,
 	];

@@ -87,6 +87,8 @@ export interface RunRow {
 	readonly deviceA: number | null;
 	/** where the device stands */
 	readonly deviceAt: string | null;
+	/** why the run may go without a device; null where it may not */
+	readonly unprotected: string | null;
 	/** share of the voltage */
 	readonly drop: number | null;
 	/** the entry that sized it */

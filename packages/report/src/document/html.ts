@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { figureSvg } from '../picture/figure.js';
+import { figureSvg, phoneWidth } from '../picture/figure.js';
 import { escapeMarkup } from '../plain.js';
 import type { Block, TableBlock } from './block.js';
 import { style } from './style.js';
@@ -31,7 +31,8 @@ export function htmlOfBlock(block: Block): string {
 				.join('')}</div>\n`;
 		case 'figure': {
 			const { figure } = block;
-			return `<figure>\n${figureSvg(figure)}</figure>\n`;
+			const wide = figure.width > phoneWidth ? ' class="wide"' : '';
+			return `<figure${wide}>\n${figureSvg(figure)}</figure>\n`;
 		}
 		case 'contents':
 			return `<nav aria-label="Contents">\n<ol>\n${block.entries

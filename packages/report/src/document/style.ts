@@ -36,6 +36,7 @@ li{margin:.2em 0;break-inside:avoid}
 .box p{margin:.15em 0}
 .box.strong p{font-weight:700}
 .box .word{font-weight:700}
+nav ol{list-style:none;padding-left:0}
 figure{margin:1em 0;break-inside:avoid}
 figure svg{display:block;max-width:100%;height:auto}
 a{color:${ink.accent}}
@@ -48,6 +49,8 @@ tr{border-bottom:1px solid ${ink.line};padding:.4em 0}
 th,td{border:0;padding:.1em 0}
 tbody th{font-weight:700}
 td:empty{display:none}
+figure.wide{overflow-x:auto}
+figure.wide svg{max-width:none}
 td::before{content:attr(data-label) ": ";color:${ink.quiet}}
 .number{text-align:left}
 }

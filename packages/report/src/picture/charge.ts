@@ -1,7 +1,7 @@
 import { type UnitHabit, writeNumber } from '@lugbook/core';
 import { type Figure, figure, heading, key, phoneWidth, strokeSample, strokes } from './figure.js';
 import { textWidth } from './font.js';
-import { clearPlace, plot, tag } from './plot.js';
+import { clearTag, plot } from './plot.js';
 import { circle, ink, label, line, type Shape, smallText } from './shape.js';
 
 /** The battery bank's state of charge over hours or days, one line for each case. */
@@ -92,14 +92,13 @@ export async function drawCharge(picture: ChargePicture): Promise<Figure> {
 		const { field, at } = drawn;
 		const [, y] = at(0, share * 100);
 		const text = `reserve ${writeNumber(share * 100, 0, 'up')} %`;
-		const size = { width: textWidth(text, smallText, true) + 4, height: 16 };
-		const places = [y + 11, y - 11].flatMap((middle): [number, number][] => [
-			[field.left + 5 + size.width / 2, middle],
-			[field.right - 5 - size.width / 2, middle],
+		const places = [y + 11, y - 11].flatMap((middle) => [
+			[field.left + 5, middle, 'start'] as const,
+			[field.right - 5, middle, 'end'] as const,
 		]);
 		return [
 			line([field.left, y], [field.right, y], { dash: [9, 3, 2, 3] }),
-			...tag(text, ...clearPlace(places, size, curves), { anchor: 'middle', bold: true }),
+			...clearTag(text, places, curves),
 		];
 	}
 }

@@ -1,7 +1,7 @@
 import { shownIn, type UnitHabit, write, writeNumber } from '@lugbook/core';
 import { type Figure, figure, heading, phoneWidth, strokes } from './figure.js';
 import { textWidth } from './font.js';
-import { plot, tag } from './plot.js';
+import { clearTag, plot, tag } from './plot.js';
 import { roundScale, spread } from './scale.js';
 import { circle, ink, label, line, type Shape } from './shape.js';
 
@@ -78,6 +78,16 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 		const { field, at } = drawn;
 		const [runX] = at(length.value, 0);
 		const [, limitY] = at(0, limit * 100);
+		const curves = [
+			...sizes.map((size) => [at(0, 0), at(x.max, ofSize(size, x.max))]),
+			// The marker of this run is in the way too.
+			[at(length.value, 0), at(length.value, y.max)],
+		];
+		const limitPlaces = [limitY - 10, limitY + 10].flatMap((middle) => [
+			[field.left + 5, middle, 'start'] as const,
+			[field.right - 5, middle, 'end'] as const,
+			[runX + 60, middle, 'start'] as const,
+		]);
 		const nameYs = spread(
 			sizes.map((size) => at(0, ofSize(size, x.max))[1]),
 			16,
@@ -91,7 +101,7 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 		return [
 			line([field.left, limitY], [field.right, limitY], { dash: [9, 3, 2, 3] }),
 			line([runX, field.top], [runX, field.bottom], { strokeWidth: 1, stroke: ink.quiet }),
-			...tag(`limit ${percent(limit)}`, field.left + 5, limitY - 10, { bold: true }),
+			...clearTag(`limit ${percent(limit)}`, limitPlaces, curves),
 			...tag('this run', runX - 6, field.top + 11, { anchor: 'end' }),
 			...sizes.flatMap((size, index) => [
 				circle(runX, at(0, size.drop * 100)[1], 4, { fill: strokeOf[size.role].colour }),
@@ -120,7 +130,7 @@ function percent(share: number): string {
 function altOf({ sizes, limit, currentA, voltageV, units }: DropPicture, lengthText: string): string {
 	const each = sizes.map(
 		(size) =>
-			`${size.name}${size.role === 'chosen' ? ' (chosen)' : ''} ${dropText(size, limit)}${size.drop > limit ? ', over the limit' : ''}`,
+			`${size.name}${size.role === 'chosen' ? ' (this run)' : ''} ${dropText(size, limit)}${size.drop > limit ? ', over the limit' : ''}`,
 	);
 	return `Voltage drop against one-way length for ${sizes.length} conductor sizes at ${write('current', currentA, units, { round: 'up' })} and ${write('voltage', voltageV, units)}. At this run's ${lengthText}: ${each.join('; ')}. The limit is ${percent(limit)}.`;
 }

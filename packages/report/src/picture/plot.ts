@@ -184,19 +184,22 @@ export function tag(
 }
 
 /**
- * The first of the places where a box of that size covers none of the curves; where every place covers some, the one
- * that covers least.
- * @param places middles of the box, the best first
+ * A word in the field where it covers none of the curves, or as little of them as can be.
+ * @param places middles of the left or right end of the word, the best first
  */
-export function clearPlace(
-	places: readonly (readonly [number, number])[],
-	size: { readonly width: number; readonly height: number },
+export function clearTag(
+	text: string,
+	places: readonly (readonly [x: number, middleY: number, anchor: 'start' | 'end'])[],
 	curves: readonly (readonly (readonly [number, number])[])[],
-): readonly [number, number] {
-	const covered = places.map((place) =>
-		curves.reduce((sum, curve) => sum + pointsInside(curve, place, size), 0),
-	);
-	return places[covered.indexOf(Math.min(...covered))] as readonly [number, number];
+): Shape[] {
+	const width = textWidth(text, smallText, true);
+	const covered = places.map(([x, middleY, anchor]) => {
+		const middleX = anchor === 'start' ? x + width / 2 : x - width / 2;
+		const size = { width: width + 6, height: smallText * 1.4 };
+		return curves.reduce((sum, curve) => sum + pointsInside(curve, [middleX, middleY], size), 0);
+	});
+	const [x, middleY, anchor] = places[covered.indexOf(Math.min(...covered))] as (typeof places)[number];
+	return tag(text, x, middleY, { anchor, bold: true });
 }
 
 /** How many points, taken every two pixels along a curve, lie in a box around a middle. */

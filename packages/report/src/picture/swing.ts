@@ -1,8 +1,8 @@
 import { fromBase, shownIn, type UnitHabit, write, writeNumber } from '@lugbook/core';
 import { type Figure, figure, heading, key, phoneWidth, strokeSample, strokes } from './figure.js';
-import { plot, tag } from './plot.js';
+import { plot } from './plot.js';
 import { roundScale } from './scale.js';
-import { ink, line, type Shape } from './shape.js';
+import { ink, line } from './shape.js';
 
 /** The force a hand needs at the edge of a lid over its swing, one line for each temperature. */
 export interface SwingPicture {
@@ -31,7 +31,7 @@ export async function drawSwing(picture: SwingPicture): Promise<Figure> {
 	const closed = curves[0]?.points[0]?.angleDeg ?? 0;
 	const open = curves[0]?.points.at(-1)?.angleDeg ?? 90;
 	const span = Math.abs(open - closed);
-	const head = heading(title, [], phoneWidth);
+	const head = heading(title, ['Above 0 the hand lifts, below 0 it presses down.'], phoneWidth);
 	const names = key(
 		curves.map(({ temperatureC }, index) => ({
 			name: `at ${write('temperature', temperatureC, units)}`,
@@ -61,25 +61,15 @@ export async function drawSwing(picture: SwingPicture): Promise<Figure> {
 			...(strokes[index] ?? strokes[2]),
 		})),
 	});
+	const [, zero] = drawn.at(0, 0);
+	const balance = line([drawn.field.left, zero], [drawn.field.right, zero], { stroke: ink.text });
 	return figure({
 		title,
 		alt: altOf(picture, closed),
 		width: phoneWidth,
 		height: drawn.bottom + 8,
-		shapes: [...head.shapes, ...names.shapes, ...drawn.shapes, ...words()],
+		shapes: [...head.shapes, ...names.shapes, ...drawn.shapes, balance],
 	});
-
-	function words(): Shape[] {
-		const { field, at } = drawn;
-		const [, zero] = at(0, 0);
-		const shapes: Shape[] = [
-			line([field.left, zero], [field.right, zero], { stroke: ink.text, strokeWidth: 1.5 }),
-		];
-		if (y.max > 0) shapes.push(...tag('lift', field.right - 5, zero - 11, { anchor: 'end', bold: true }));
-		if (y.min < 0)
-			shapes.push(...tag('press down', field.right - 5, zero + 11, { anchor: 'end', bold: true }));
-		return shapes;
-	}
 }
 
 function altOf({ title, units, curves }: SwingPicture, closed: number): string {

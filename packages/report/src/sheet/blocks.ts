@@ -136,10 +136,11 @@ function inputBlocks({ inputs, typed, notes, unread, asked }: SheetRecord): Bloc
 		inputs.length === 0
 			? paragraph('No input was given.')
 			: table(
-					['Input:5', 'Value:>4', 'Where from:11'],
-					inputs.map(({ label, text, from, basis }) => [
+					['Input:5', 'Value:7', 'Where from:8'],
+					inputs.map(({ label, value, text, from, basis }) => [
 						label,
-						text,
+						// The items of a list stand under one another.
+						typeof value === 'object' ? text.replaceAll('; ', '\n') : text,
 						[originText(from), ...(basis === null ? [] : [basis])].join('; '),
 					]),
 				),
@@ -277,7 +278,9 @@ function closenessBlocks({ sizing, inputs }: SheetRecord): Block[] {
 			table(
 				['Input:6', 'Now:>4', 'Holds:5', 'Margin:>5'],
 				sizing.tipping.map(({ name, label, value, unit, text }) => {
-					const now = [...inputs, ...sizing.assumed].find((one) => one.name === name);
+					const now = [...inputs, ...sizing.assumed].find(
+						(one) => one.name === name && typeof one.value === 'number',
+					);
 					const margin = typeof now?.value === 'number' ? value - now.value : null;
 					const shown =
 						margin === null || margin < 0
@@ -357,7 +360,7 @@ function signatureBlocks({ asked, signatures, versions, state }: SheetRecord): B
 
 function meaningText({ meaning, ownQuestion, entry }: SheetSignature): string {
 	const own = ownQuestion ? ' (signed by the one who asked, as this shop allows)' : '';
-	return `${meaning}${own}${entry === null ? '' : `; No. ${entry}`}`;
+	return `${meaning}${own}${entry === null ? '' : ` (No. ${entry})`}`;
 }
 
 function revisionBlocks({ revision, replacedBy, recomputed }: SheetRecord): Block[] {

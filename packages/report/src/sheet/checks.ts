@@ -5,11 +5,16 @@ import { leftText } from './units.js';
 
 /**
  * The checks against limits: those the caller gave, those that stand in the working as inequalities with the numbers
- * put in, and results that have a limit of the same name among the inputs.
+ * put in, results that have a limit of the same name among the inputs, and results that are themselves what is left.
  */
 export function checksOf(record: Pick<SheetRecord, 'checks' | 'sizing' | 'inputs'>): SheetCheck[] {
 	const { sizing, inputs } = record;
-	return [...record.checks, ...sizing.working.flatMap(inequalities), ...namedLimits(sizing, inputs)];
+	return [
+		...record.checks,
+		...sizing.working.flatMap(inequalities),
+		...namedLimits(sizing, inputs),
+		...margins(sizing),
+	];
 }
 
 /** "50 A ≤ 50 A ≤ 81.6 A" holds two checks. */
@@ -29,11 +34,25 @@ function inequalities({ label, formula, substituted }: Sizing['working'][number]
 				what: named,
 				value: left.text,
 				limit: `${sign === '≤' ? 'at most' : 'at least'} ${right.text}`,
-				margin: `${writeNumber(margin, 4)}${left.unit === '' ? '' : ` ${left.unit}`}`,
+				margin: marginText(`${writeNumber(margin, 4)}${left.unit === '' ? '' : ` ${left.unit}`}`),
 				holds: margin >= 0,
 			},
 		];
 	});
+}
+
+/** "payloadLeft" and "rearReserve" say what is left to a rating. */
+function margins({ results }: Sizing): SheetCheck[] {
+	return results.flatMap(({ name, label, value, text }) =>
+		typeof value === 'number' && /^[a-z]+(?:Left|Reserve)$/.test(name)
+			? [{ what: label, value: '', limit: '', margin: marginText(text), holds: value >= 0 }]
+			: [],
+	);
+}
+
+/** A margin below nothing is said in words: a sign alone is overlooked. */
+function marginText(text: string): string {
+	return text.startsWith('-') ? `beyond by ${text.slice(1)}` : text;
 }
 
 function amount(term: string | undefined): { value: number; unit: string; text: string } | null {
@@ -59,9 +78,10 @@ function namedLimits(sizing: Sizing, inputs: readonly SheetInput[]): SheetCheck[
 					what: `${result.label} against ${label}`,
 					value: result.text,
 					limit: `at most ${text}`,
-					margin:
+					margin: marginText(
 						leftText(margin, result.unit, { value: result.text, limit: text }) ??
-						writeNumber(margin, 4, 'down'),
+							writeNumber(margin, 4, 'down'),
+					),
 					holds: margin >= 0,
 				},
 			];

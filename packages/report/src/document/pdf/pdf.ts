@@ -76,6 +76,5 @@ function begin(Document: new (options: PDFKit.PDFDocumentOptions) => Pdf, option
 			CreationDate: Number.isNaN(day.getTime()) ? new Date(0) : day,
 		},
 	});
-	for (const [face, path] of Object.entries(fontFiles)) pdf.registerFont(face, path);
 	return pdf;
 }

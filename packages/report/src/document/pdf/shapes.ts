@@ -1,5 +1,5 @@
 import type { Figure } from '../../picture/figure.js';
-import { faceRuns } from '../../picture/font.js';
+import { type Face, faceRuns, fontFiles } from '../../picture/font.js';
 import type { PathShape, Shape, TextShape } from '../../picture/shape.js';
 
 export type Pdf = PDFKit.PDFDocument;
@@ -10,12 +10,17 @@ export interface LineOptions {
 	readonly colour: string;
 }
 
+/** By the path of its file: the library would read the file anew at each change to a font registered by a name. */
+function setFace(pdf: Pdf, face: Face): Pdf {
+	return pdf.font(fontFiles[face]);
+}
+
 /** One line of text, its pieces each in the face that has them. @param baseline [pt] */
 export function drawLine(pdf: Pdf, text: string, x: number, baseline: number, options: LineOptions): void {
 	let at = x;
 	for (const { face, text: piece } of faceRuns(text, options.bold)) {
 		if (piece.trim() === '' && at === x) continue;
-		pdf.font(face).fontSize(options.size).fillColor(options.colour);
+		setFace(pdf, face).fontSize(options.size).fillColor(options.colour);
 		pdf.text(piece, at, baseline, { lineBreak: false, baseline: 'alphabetic' });
 		at += pdf.widthOfString(piece);
 	}
@@ -66,7 +71,7 @@ function drawText(pdf: Pdf, { text, x, y, anchor, size, bold, fill }: TextShape)
 		anchor === 'start'
 			? 0
 			: faceRuns(text, bold).reduce(
-					(sum, { face, text: piece }) => sum + pdf.font(face).fontSize(size).widthOfString(piece),
+					(sum, { face, text: piece }) => sum + setFace(pdf, face).fontSize(size).widthOfString(piece),
 					0,
 				);
 	const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;

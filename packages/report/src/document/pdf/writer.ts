@@ -13,7 +13,7 @@ export interface Places {
 
 const margins = { left: 48, right: 48, top: 46, bottom: 56 } as const;
 const body = { size: 9.5, line: 13 } as const;
-const cell = { size: 8.5, line: 11.5, pad: 3.5 } as const;
+const cell = { size: 8.5, line: 11.5, pad: 3.5, gap: 5 } as const;
 const headings = {
 	1: { size: 19, before: 0, after: 8 },
 	2: { size: 14.5, before: 16, after: 6 },
@@ -320,7 +320,7 @@ export class PdfWriter {
 			widths.slice(0, index).reduce((sum, one) => sum + one, margins.left),
 		);
 		const wrapCell = (text: string, index: number, bold: boolean) =>
-			wrap(plain(text), (widths[index] as number) - 2 * cell.pad, cell.size, bold);
+			wrap(plain(text), (widths[index] as number) - 2 * cell.gap, cell.size, bold);
 		const head = columns.map(({ label }, index) => wrapCell(label, index, true));
 		const heightOf = (cells: readonly (readonly string[])[]) =>
 			Math.max(...cells.map(({ length }) => length)) * cell.line + 2 * cell.pad;
@@ -328,8 +328,8 @@ export class PdfWriter {
 		const table = this.#element('Table');
 		const drawCells = (cells: readonly (readonly string[])[], bold: boolean, index: number) => {
 			for (const [row, text] of (cells[index] ?? []).entries()) {
-				const left = (lefts[index] as number) + cell.pad;
-				const right = left + (widths[index] as number) - 2 * cell.pad;
+				const left = (lefts[index] as number) + cell.gap;
+				const right = left + (widths[index] as number) - 2 * cell.gap;
 				const x = columns[index]?.align === 'end' ? right - textWidth(text, cell.size, bold) : left;
 				const baseline = this.#y + cell.pad + row * cell.line + cell.line * lineFromTop;
 				drawLine(this.#pdf, text, x, baseline, { size: cell.size, bold, colour: ink.text });
