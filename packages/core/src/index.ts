@@ -26,6 +26,7 @@ export {
 	type PlaceLookup,
 	type PlaceMatch,
 } from './solar/places.js';
+export { type StrutSwing, strutSwing } from './structure/strut-swing.js';
 export { awgSizes, type ConductorSize, conductorSize, metricSizes } from './tables/conductors.js';
 export {
 	type Context,

@@ -28,7 +28,7 @@ export interface Beam {
 }
 
 /** What a support gives: force upward positive, couple positive where it adds sagging moment to its right. */
-export interface Reaction {
+interface Reaction {
 	readonly atM: number;
 	readonly forceN: number;
 	readonly momentNm: number;

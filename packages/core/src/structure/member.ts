@@ -5,7 +5,7 @@ import { type Beam, type BeamLoad, largest, type SolvedBeam, type Support, solve
 export type Holding = 'simple' | 'cantilever' | 'fixed' | 'propped';
 
 /** A spread load by what it comes to in all, as a mattress, or by the metre, as a strip of floor [N], [N/m]. */
-export type Amount = { readonly totalN: number } | { readonly perMetreN: number };
+type Amount = { readonly totalN: number } | { readonly perMetreN: number };
 
 /** Places are measured from the left support (from the wall for a cantilever) [m]; loads act downward [N]. */
 export type MemberLoad =

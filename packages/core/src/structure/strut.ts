@@ -1,7 +1,7 @@
 import { gravityMS2 } from '../weight/gravity.js';
 
 /** A point beside the hinge [m]. */
-export interface Point {
+interface Point {
 	readonly x: number;
 	readonly y: number;
 }
@@ -56,7 +56,7 @@ export interface SwingPoint {
 }
 
 /** Temperature at which springs are rated [°C]. */
-export const ratedC = 20;
+const ratedC = 20;
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 
@@ -116,7 +116,7 @@ export function swingCurve(lid: Lid, spring: GasSpring, temperatureC: number, st
 }
 
 /** Longest and shortest eye-to-eye length over the swing [m]. */
-export function springTravel(lid: Lid): { readonly longestM: number; readonly shortestM: number } {
+function springTravel(lid: Lid): { readonly longestM: number; readonly shortestM: number } {
 	const lengths = Array.from(
 		{ length: 361 },
 		(_, index) => springLine(lid, lid.closedDeg + ((lid.openDeg - lid.closedDeg) * index) / 360).lengthM,

@@ -565,7 +565,7 @@ function sectionFrom(input: Input, sheet: Sheet): Given | SectionProblem {
 	if (!isPossible(shape)) {
 		return {
 			problem: 'impossible',
-			text: 'The wall is too thick for the width and height: no such section can be.',
+			text: sheet.say`The wall is too thick for the width and height: no such section can be.`,
 		};
 	}
 	const section = sectionOf(shape);
@@ -595,7 +595,7 @@ function shapeFrom(input: Input, sheet: Sheet): Shape | SectionProblem {
 	if (input.section !== undefined) {
 		const read = readSection(input.section, input.shape);
 		return read === null
-			? { problem: 'impossible', text: `I read "${input.section}" as the section; that can't be.` }
+			? { problem: 'impossible', text: sheet.say`I read "${input.section}" as the section; that can't be.` }
 			: laid(read, input.onEdge, sheet);
 	}
 	const { widthMm, wallMm, diameterMm } = input;
@@ -604,7 +604,8 @@ function shapeFrom(input: Input, sheet: Sheet): Shape | SectionProblem {
 		return wallMm === undefined ? { shape: 'round', diameterMm } : { shape: 'pipe', diameterMm, wallMm };
 	}
 	const side = widthMm ?? heightMm;
-	if (side === undefined) return { problem: 'missing', text: 'Which section is it (as 40x40x2 tube)?' };
+	if (side === undefined)
+		return { problem: 'missing', text: sheet.say`Which section is it (as 40x40x2 tube)?` };
 	if (wallMm !== undefined) {
 		return {
 			shape: input.shape === 'angle' ? 'angle' : 'tube',
@@ -614,12 +615,12 @@ function shapeFrom(input: Input, sheet: Sheet): Shape | SectionProblem {
 		};
 	}
 	if (input.shape === 'tube' || input.shape === 'angle' || input.shape === 'pipe') {
-		return { problem: 'missing', text: 'How thick is its wall?' };
+		return { problem: 'missing', text: sheet.say`How thick is its wall?` };
 	}
 	if (widthMm === undefined || heightMm === undefined) {
 		return {
 			problem: 'missing',
-			text: widthMm === undefined ? 'How wide is it?' : 'How high (thick) is it?',
+			text: widthMm === undefined ? sheet.say`How wide is it?` : sheet.say`How high (thick) is it?`,
 		};
 	}
 	return { shape: 'rectangle', widthMm, heightMm };

@@ -195,7 +195,7 @@ describe('findings', () => {
 			rearRatingKg: 1300,
 			items: [{ name: 'kitchen', massKg: 250, positionM: 3, side: 'left' }],
 		};
-		expect(codes(answered(tight))).toContain('corner-heavy');
+		expect(finding(answered(tight), 'corner-heavy')?.text).toContain('left rear wheel');
 		expect(codes(left)).not.toContain('corner-heavy');
 	});
 

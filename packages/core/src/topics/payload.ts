@@ -864,15 +864,17 @@ function writeSides(input: Input, full: AxleLoads, sheet: Sheet): void {
 		);
 	}
 	const corners = [
-		{ name: 'rear', kg: Math.max(full.rearLeftKg, full.rearRightKg), rating: input.rearRatingKg },
-		{ name: 'front', kg: Math.max(full.frontLeftKg, full.frontRightKg), rating: input.frontRatingKg },
+		{ name: 'left rear', kg: full.rearLeftKg, rating: input.rearRatingKg },
+		{ name: 'right rear', kg: full.rearRightKg, rating: input.rearRatingKg },
+		{ name: 'left front', kg: full.frontLeftKg, rating: input.frontRatingKg },
+		{ name: 'right front', kg: full.frontRightKg, rating: input.frontRatingKg },
 	];
 	for (const corner of corners) {
 		if (corner.rating === undefined || corner.kg <= corner.rating / 2) continue;
 		sheet.finding(
 			'warning',
 			'corner-heavy',
-			sheet.say`The ${heavy} ${corner.name} wheel carries ${up(sheet, corner.kg)}, above half the axle's rating (${down(sheet, corner.rating / 2)}): check its tire with the tire topic.`,
+			sheet.say`The ${corner.name} wheel carries ${up(sheet, corner.kg)}, above half the axle's rating (${down(sheet, corner.rating / 2)}): check its tire with the tire topic.`,
 			practice('each wheel at most half the axle rating'),
 		);
 	}

@@ -212,8 +212,8 @@ const fields = {
 			insert: [
 				'rivet nut',
 				'rivet nuts',
-				'rivnut',
-				'rivnuts',
+				'blind rivet nut',
+				'insert nut',
 				'blind nut',
 				'threaded insert',
 				'insert',

@@ -2,8 +2,7 @@ import type { Wheelbase } from '../tables/interiors.js';
 import { bulkheadM, usualSeatM, vanClasses } from '../tables/vans.js';
 
 /** Where in the van, as people say it. */
-export const zones = ['cab', 'front', 'middle', 'axle', 'back', 'door'] as const;
-export type Zone = (typeof zones)[number];
+export type Zone = 'cab' | 'front' | 'middle' | 'axle' | 'back' | 'door';
 
 /** Lengths a zone is measured by [m]. */
 export interface Floor {

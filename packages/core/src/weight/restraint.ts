@@ -46,8 +46,8 @@ export const loadCases = {
 } as const satisfies Record<string, LoadCase>;
 
 export type LoadCaseName = keyof typeof loadCases;
-export const directions = ['forward', 'rearward', 'sideways', 'upward'] as const;
-export type Direction = (typeof directions)[number];
+const directions = ['forward', 'rearward', 'sideways', 'upward'] as const;
+type Direction = (typeof directions)[number];
 
 /** An item standing on its base, bolted down in two lines along the direction of travel. */
 export interface Fixing {
@@ -69,7 +69,7 @@ export interface Fixing {
 	readonly safetyFactor: number;
 }
 
-export interface Sheet {
+interface Sheet {
 	readonly thicknessMm: number;
 	/** breaking stress [MPa] */
 	readonly ultimateMpa: number;
