@@ -14,7 +14,23 @@ test.each(DIALECTS)('$title: four processes, one shop, from an empty database on
 		{ length: PROCESSES },
 		(_, index) => new Writer({ url, shop: 'slack:T1', name: `w${index}`, count: ENTRIES_EACH }),
 	);
+	// Meanwhile the chain is checked again and again: what is written during a check is no fault.
+	const log = await openLog(url, { patienceMs: 30_000 });
+	let writing = true;
+	const checking = (async () => {
+		const seen: number[] = [];
+		while (writing) {
+			const report = await log.verify('slack:T1');
+			expect(report.problem).toBeNull();
+			seen.push(report.shops[0]?.entries ?? 0);
+		}
+		return seen;
+	})();
 	await Promise.all(writers.map((writer) => writer.done()));
+	writing = false;
+	const seen = await checking;
+	expect(seen).toEqual([...seen].sort((a, b) => a - b));
+	expect(new Set(seen).size).toBeGreaterThan(3);
 	const total = PROCESSES * ENTRIES_EACH;
 	const acknowledged = writers.flatMap((writer) => writer.acknowledged);
 	const numbers = acknowledged.map((entry) => entry.number).sort((a, b) => a - b);
@@ -31,7 +47,6 @@ test.each(DIALECTS)('$title: four processes, one shop, from an empty database on
 	const changes = turns.filter((name, index) => index > 0 && name !== turns[index - 1]).length;
 	expect(changes).toBeGreaterThan(PROCESSES);
 
-	const log = await openLog(url);
 	expect(await log.verify()).toMatchObject({
 		ok: true,
 		shops: [{ entries: total, head: { number: total } }],

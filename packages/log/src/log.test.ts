@@ -300,7 +300,8 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 				{ length: 12_000 },
 				(_, n) => `w${'abcdefghij'.charAt(n % 10)}${toLetters(n)}`,
 			).join(' ');
-			const body = { headline: Array.from({ length: 60_000 }, (_, n) => `h${toLetters(n)}`).join(' ') };
+			const headline = Array.from({ length: 55_000 }, (_, n) => `${'h'.repeat(12)}${toLetters(n)}`).join(' ');
+			const body = { headline };
 			const entry = await appended({ text, body });
 			expect(await log.entry('local', 1)).toEqual(entry);
 			expect(numbersOf((await log.find('local', { words: text.slice(0, 10) })).entries)).toEqual([1]);
@@ -402,6 +403,27 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 			expect(await log.forget('local', 'U1')).toBe(1);
 		});
 
+		test('while the same person writes from elsewhere leaves no entry half-forgotten', async () => {
+			const elsewhere = await openLog(database.url);
+			let writing = true;
+			const written = (async () => {
+				let count = 0;
+				for (; writing; count += 1) await elsewhere.append(entryOf());
+				return count;
+			})();
+			let erased = 0;
+			for (let round = 0; round < 25; round += 1) erased += await log.forget('local', 'U1');
+			writing = false;
+			const count = await written;
+			await elsewhere.close();
+			expect(erased).toBeGreaterThan(0);
+			expect(await log.verify()).toMatchObject({
+				ok: true,
+				problem: null,
+				shops: [{ entries: count, erased }],
+			});
+		});
+
 		test('of somebody unknown, or in another shop, erases nothing', async () => {
 			await appended();
 			expect(await log.forget('local', 'U9')).toBe(0);
@@ -430,6 +452,19 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 		expect(await log.head('local')).toBeNull();
 		const error = await refusal(log.setSetting('local', 'k', 'x'.repeat(LIMITS.settingValueBytes + 1)));
 		expect(error.message).toContain(`at most ${LIMITS.settingValueBytes} are kept`);
+	});
+
+	test('a long walk lets others of the process do their work meanwhile', async () => {
+		for (let count = 0; count < 450; count += 1) await appended();
+		for (const walk of [() => log.verify('local'), () => log.fold('local', {}, 0, (sum) => sum + 1)]) {
+			let turns = 0;
+			const timer = setInterval(() => {
+				turns += 1;
+			}, 0);
+			await walk();
+			clearInterval(timer);
+			expect(turns).toBeGreaterThan(0);
+		}
 	});
 
 	test('close lets the waiting writes finish, and what comes after it is refused', async () => {

@@ -9,6 +9,7 @@ import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { DIALECTS } from '../../../tests/log/databases.js';
 import { entryOf } from '../../../tests/log/entries.js';
+import { entryHash } from './chain.js';
 import { copyLog, isConsistent, isIncluded, type Json, type Log, leafHash, openLog } from './index.js';
 import { canonicalJson } from './json.js';
 import { verifyExport, verifyProof, Wrong } from './verifier.mjs';
@@ -39,6 +40,13 @@ async function fill(log: Log, count: number): Promise<void> {
 		);
 	}
 	await log.forget(SHOP, 'U1');
+}
+
+/** An entry's line with something changed and the hash made to fit, as a forger would. */
+function rehashed(line: string, change: { [key: string]: Json }): string {
+	const { hash: _, erasable, body, ...fields } = { ...JSON.parse(line), ...change };
+	const hash = entryHash({ ...fields, shop: SHOP, bodyText: canonicalJson(body) });
+	return canonicalJson({ ...fields, body, erasable, hash });
 }
 
 /** All that can be read of a log. */
@@ -173,6 +181,11 @@ describe.each(DIRECTIONS)('$title', ({ from, to }) => {
 		};
 		const cases: [string[], string, string][] = [
 			[
+				lines.with(3, rehashed(lines[3] ?? '', { previousHash: '1'.repeat(64) })),
+				'corrupt',
+				'it does not carry the hash of the entry before it',
+			],
+			[
 				forged(3, (line) => Object.assign(line, { body: 'other' })),
 				'corrupt',
 				'line 4, entry 3 of shop slack:T1: its content',
@@ -259,15 +272,15 @@ describe('proofs', () => {
 
 	test('of trees that were never there are refused', async () => {
 		for (const attempt of [
-			log.tree(SHOP, 22),
-			log.inclusion(SHOP, 22),
-			log.inclusion(SHOP, 5, 4),
-			log.inclusion(SHOP, 0),
-			log.consistency(SHOP, 22),
-			log.consistency(SHOP, 5, 4),
-			log.inclusion('local', 1),
+			() => log.tree(SHOP, 22),
+			() => log.inclusion(SHOP, 22),
+			() => log.inclusion(SHOP, 5, 4),
+			() => log.inclusion(SHOP, 0),
+			() => log.consistency(SHOP, 22),
+			() => log.consistency(SHOP, 5, 4),
+			() => log.inclusion('local', 1),
 		]) {
-			await expect(attempt).rejects.toMatchObject({ code: 'bad-entry' });
+			await expect(attempt()).rejects.toMatchObject({ code: 'bad-entry' });
 		}
 		// RFC 9162, section 2.1.1: the tree without leaves is the hash of nothing.
 		expect(await log.tree('local')).toEqual({
@@ -339,6 +352,10 @@ describe('the independent verifier', () => {
 			lines.with(number, canonicalJson({ ...JSON.parse(lines[number] ?? ''), ...change }));
 		const cases: [string[], string][] = [
 			[changed(4, { state: 'signed' }), 'the content of entry 4 does not match its hash'],
+			[
+				lines.with(4, rehashed(lines[4] ?? '', { body: 'other' })),
+				'entry 5 does not carry the hash of the entry before it',
+			],
 			[changed(4, { number: 5 }), 'entry 4 is missing; number 5 stands in its place'],
 			[
 				changed(5, { erasable: { personId: 'U2', personName: 'x', text: 'y', salt: '00', tagSalt: '00' } }),

@@ -10,7 +10,7 @@ import {
 	rmSync,
 } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { setTimeout as sleep } from 'node:timers/promises';
+import { setTimeout as sleep, setImmediate as turnOfTheLoop } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
 import {
 	CompiledQuery,
@@ -43,6 +43,13 @@ class ImmediateDriver extends SqliteDriver {
 	constructor(database: BetterSqlite3.Database) {
 		super({ database });
 		this.#database = database;
+	}
+
+	override async acquireConnection(): Promise<DatabaseConnection> {
+		// SQLite answers at once, without the event loop ever turning: a walk through a long chain would shut out
+		// everybody else of this process until its end.
+		await turnOfTheLoop();
+		return await super.acquireConnection();
 	}
 
 	override async beginTransaction(
