@@ -44,7 +44,7 @@ describe('worked by hand', () => {
 		expect(value(sizing, 'payloadLeft')).toBeCloseTo(725, 9);
 		expect(value(sizing, 'rearReserve')).toBeCloseTo(2240 - 1288.61, 2);
 		expect(shown(sizing, 'verdict')).toBe('within the ratings');
-		expect(sizing.headline).toBe('2775 kg in all, 725 kg left to the GVWR');
+		expect(sizing.headline).toBe('2775 kg in all: 373 kg left on the front axle, 725 kg to the GVWR');
 	});
 
 	test('a tank full and empty', () => {
@@ -177,6 +177,15 @@ describe('findings', () => {
 		expect(finding(over, 'gvwr-exceeded')?.text).toContain('leave 75 kg out');
 		expect(over.headline).toContain('75 kg over the GVWR');
 		expect(codes(answered({ ...van, items }))).not.toContain('gvwr-exceeded');
+	});
+
+	test('the rating that is reached first is named', () => {
+		const tight = answered({ ...van, rearRatingKg: 1300, items });
+		expect(tight.headline).toBe('2775 kg in all: 11 kg left on the rear axle, 725 kg to the GVWR');
+		expect(tight.tipping[0]?.value).toBeCloseTo(1300 - 1288.61, 2);
+		expect(codes(tight)).toContain('little-payload-left');
+		const gross = answered({ ...van, gvwrKg: 2800, items });
+		expect(gross.headline).toBe('2775 kg in all: 25 kg left to the GVWR');
 	});
 
 	test('little left', () => {

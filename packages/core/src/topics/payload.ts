@@ -1044,20 +1044,38 @@ function decide(
 		});
 	}
 	const total = up(sheet, worstRear.totalKg);
-	if (input.gvwrKg === undefined)
-		return sheet.answer(sheet.say`Within the axle rating: ${total} in all`, { because: axles });
-	const left = input.gvwrKg - worstRear.totalKg;
-	if (left < 0.02 * input.gvwrKg) {
+	const left = leastReserve(input, worstRear, worstFront, sheet);
+	if (left.kg < 0.02 * left.rating) {
 		sheet.finding(
 			'warning',
 			'little-payload-left',
-			sheet.say`Only ${down(sheet, left)} are left: clothes, food and water bottles of a trip weigh more.`,
-			practice('a fiftieth of the GVWR in hand'),
+			sheet.say`Only ${down(sheet, left.kg)} are left ${left.where}: clothes, food and water bottles of a trip weigh more.`,
+			practice('a fiftieth of the rating in hand'),
 		);
 	}
-	sheet.tipping('items', 'more load', left, sheet.say`up to ${down(sheet, left)} more`, { kind: 'mass' });
-	return sheet.answer(sheet.say`${total} in all, ${down(sheet, left)} left to the GVWR`, {
+	sheet.tipping('items', 'more load', left.kg, sheet.say`up to ${down(sheet, left.kg)} more ${left.where}`, {
+		kind: 'mass',
+	});
+	const gross =
+		input.gvwrKg === undefined || left.where === grossText
+			? ''
+			: sheet.say`, ${down(sheet, input.gvwrKg - worstRear.totalKg)} ${grossText}`;
+	return sheet.answer(sheet.say`${total} in all: ${down(sheet, left.kg)} left ${left.where}${gross}`, {
 		governedBy: 'rating',
 		because: axles,
 	});
+}
+
+const grossText = 'to the GVWR';
+
+/** The rating that is reached first. */
+function leastReserve(input: Input, worstRear: AxleLoads, worstFront: AxleLoads, sheet: Sheet) {
+	const reserves = [
+		{ rating: input.gvwrKg, kg: worstRear.totalKg, where: grossText },
+		{ rating: input.rearRatingKg, kg: worstRear.rearKg, where: sheet.say`on the rear axle` },
+		{ rating: input.frontRatingKg, kg: worstFront.frontKg, where: sheet.say`on the front axle` },
+	].flatMap(({ rating, kg, where }) => (rating === undefined ? [] : [{ rating, kg: rating - kg, where }]));
+	const least = reserves.toSorted((one, other) => one.kg - other.kg)[0];
+	if (least === undefined) throw new Error('the declaration asks for a rating');
+	return least;
 }
