@@ -43,8 +43,11 @@ test('the HMAC of this test gives RFC 4231, test case 2 (as remembered)', () => 
 
 test("a person's pseudonym is the first half of an HMAC over shop and id", () => {
 	const key = newSalt();
-	const whole = hmacSha256(Buffer.from(key, 'hex'), '["slack:T1","U1"]');
+	const whole = hmacSha256(Buffer.from(key), '["slack:T1","U1"]');
 	expect(personTagFor('slack:T1', 'U1', key)).toBe(whole.slice(0, 32));
+	// As hexadecimal digits these would all be the same key.
+	for (const other of [`${key}0`, `${key}x`])
+		expect(personTagFor('slack:T1', 'U1', other)).not.toBe(whole.slice(0, 32));
 });
 
 test('a salt is 256 bits and never the same twice', () => {

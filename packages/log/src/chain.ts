@@ -37,10 +37,11 @@ export function commitmentTo(part: ErasablePart): string {
 
 /**
  * Pseudonym of a person in a shop. The key is random for each person and erased with the person, so after
- * that nobody can compute the pseudonym from a list of known ids.
+ * that nobody can compute the pseudonym from a list of known ids. The key is taken as the text it is kept as:
+ * decoding it would give several texts the same meaning.
  */
 export function personTagFor(shop: string, personId: string, key: string): string {
-	return createHmac('sha256', Buffer.from(key, 'hex'))
+	return createHmac('sha256', key)
 		.update(canonicalJson([shop, personId]))
 		.digest('hex')
 		.slice(0, TAG_HEX_DIGITS);

@@ -343,7 +343,7 @@ describe('the independent verifier', () => {
 					await expect(verifyExport(changed.split('\n'))).rejects.toThrow(Wrong);
 				},
 			),
-			{ numRuns: 400 },
+			{ numRuns: 1000 },
 		);
 	});
 

@@ -319,7 +319,7 @@ describe.each(DIALECTS)('on $title', (dialect) => {
 	});
 
 	test("the key of a person's pseudonym changed, or taken away without the person's texts", async () => {
-		await backDoor.run('update people set salt = ? where shop = ? and person_id = ?', '00', SHOP, 'U0');
+		await backDoor.run(`update people set salt = salt || '0' where shop = ? and person_id = ?`, SHOP, 'U0');
 		expect(await problem()).toEqual({ number: 2, fault: 'erasable' });
 		await backDoor.run('delete from people where shop = ? and person_id = ?', SHOP, 'U0');
 		expect(await problem()).toEqual({ number: 2, fault: 'erasable' });

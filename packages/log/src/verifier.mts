@@ -122,7 +122,7 @@ function checkErasable(entry: Fields, shop: string): void {
 	const { tagSalt, ...part } = objectWith(canonical(entry.erasable), where, ERASABLE);
 	const commitment = sha256(canonical(part)).toString('hex');
 	must(commitment === entry.commitment, `${where} does not match the salted hash in the entry`);
-	const tag = createHmac('sha256', Buffer.from(String(tagSalt), 'hex'))
+	const tag = createHmac('sha256', String(tagSalt))
 		.update(canonical([shop, part.personId]))
 		.digest('hex');
 	must(
