@@ -247,7 +247,7 @@ const ledgers: readonly EvidenceRow[] = [
 		topic: 'payload',
 		what: 'half the track over the height: wheels leave the ground at T / 2h = 0.5 g, track 1.5 m, height 1.5 m',
 		source: 'NHTSA, rollover resistance rating, static stability factor',
-		mark: 'verified',
+		mark: 'from memory',
 		published: 0.5,
 		unit: '',
 		ours: () => stabilityFactor(1.5, 1.5),

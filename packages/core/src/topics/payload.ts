@@ -20,7 +20,7 @@ import {
 import { declareTopic } from '../topic/declare.js';
 import { choice, count, flag, type InputOf, list, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
-import { physics, practice, published } from '../topic/source.js';
+import { fromMemory, physics, practice, published } from '../topic/source.js';
 import { cautionAxle, cautionScales } from '../weight/cautions.js';
 import {
 	type Axle,
@@ -797,7 +797,7 @@ function writeStability(one: Case, full: AxleLoads, sheet: Sheet): void {
 	const { input, vehicle } = one;
 	const before = stabilityFactor(input.trackM, vehicle.empty.centreHeightM);
 	const after = stabilityFactor(input.trackM, full.centreHeightM);
-	const source = published('NHTSA rollover resistance rating', 'static stability factor T / 2h');
+	const source = fromMemory('NHTSA rollover resistance rating', 'static stability factor T / 2h');
 	sheet.step(
 		'static stability factor',
 		'SSF = T / (2 · h)',
