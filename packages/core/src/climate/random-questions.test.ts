@@ -53,7 +53,16 @@ function anyValue({ type }: Field): fc.Arbitrary<unknown> {
 		case 'month':
 			return fc.integer({ min: 1, max: 12 });
 		case 'text':
-			return fc.constantFrom('1/2 pex', 'pex 16 mm', '7/8 pex', 'x');
+			return fc.constantFrom(
+				'1/2 pex',
+				'pex 16 mm',
+				'7/8 pex',
+				'x',
+				'30/50',
+				'20/40 psi',
+				'6x10 in',
+				'30 x 30 cm',
+			);
 		default:
 			// Places are tried by name elsewhere; here the temperature is given.
 			return fc.constant(undefined);
@@ -123,7 +132,7 @@ describe.each(topics.map((topic) => [topic.name, topic] as const))('%s', (_, top
 			{ numRuns: 500, seed: 20_250_101 },
 		);
 		// A test in which everything is refused would prove nothing.
-		expect(answers).toBeGreaterThan(50);
+		expect(answers).toBeGreaterThan(25);
 	});
 });
 

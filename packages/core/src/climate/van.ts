@@ -15,6 +15,11 @@ import type { Sheet } from '../topic/sheet.js';
 import { practice } from '../topic/source.js';
 import type { Box, Fitout } from './shell.js';
 
+function insulationOf(given: Readonly<Record<string, unknown>>): number {
+	if (typeof given.insulationMm === 'number') return given.insulationMm;
+	return given.bare === true ? 0 : 25;
+}
+
 /** The size of the van. */
 export const sizeFields = {
 	wheelbase: choice({ label: 'size of the van', options: wheelbaseOptions }),
@@ -63,6 +68,7 @@ export const sizeFields = {
 			'inside height',
 			'interior height',
 			'headroom',
+			'tall',
 			'standing height',
 			'altura interior',
 			'innenhöhe',
@@ -73,6 +79,19 @@ export const sizeFields = {
 
 /** How the shell is insulated and closed. */
 export const shellFields = {
+	bare: flag({
+		label: 'no insulation',
+		yes: [
+			'uninsulated',
+			'no insulation',
+			'not insulated',
+			'bare van',
+			'empty van',
+			'sin aislamiento',
+			'ungedämmt',
+			'ohne dämmung',
+		],
+	}),
 	insulationMm: quantity({
 		label: 'insulation of the walls',
 		kind: 'thickness',
@@ -90,7 +109,11 @@ export const shellFields = {
 			'dämmung',
 			'isolierung',
 		],
-		fallback: { value: 25, why: 'what most fitted vans get (practice); name yours', confirm: true },
+		fallback: {
+			value: (given) => (given.bare === true ? 0 : 25),
+			why: 'what most fitted vans get, or none where it is said so (practice); name yours',
+			confirm: true,
+		},
 	}),
 	roofInsulationMm: quantity({
 		label: 'insulation of the roof',
@@ -107,7 +130,7 @@ export const shellFields = {
 			'decke',
 		],
 		fallback: {
-			value: (given) => (typeof given.insulationMm === 'number' ? given.insulationMm : 25),
+			value: (given) => insulationOf(given),
 			why: 'as the walls',
 		},
 	}),
@@ -118,7 +141,7 @@ export const shellFields = {
 		max: 200,
 		aliases: ['floor insulation', 'floor', 'under the floor', 'suelo', 'boden', 'bodendämmung'],
 		fallback: {
-			value: (given) => (typeof given.insulationMm === 'number' ? Math.min(given.insulationMm, 15) : 15),
+			value: (given) => Math.min(insulationOf(given), 15),
 			why: 'a thin board under the floor, never more than the walls (practice)',
 			confirm: true,
 		},

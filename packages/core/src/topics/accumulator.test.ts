@@ -35,6 +35,19 @@ describe('drawdown', () => {
 	});
 });
 
+test('pressures stamped on a switch are read as psi', () => {
+	const stamped = { volumeL: 0.75, pressureSwitch: '35/55' };
+	const named = { volumeL: 0.75, cutInKPa: 35 * psi, cutOutKPa: 55 * psi };
+	expect(numbersOf(accumulator, stamped)).toEqual(numbersOf(accumulator, named));
+	expect(refusal(accumulator, { volumeL: 0.75, pressureSwitch: '55/35' })).toMatchObject({
+		code: 'contradiction',
+	});
+	expect(refusal(accumulator, { volumeL: 0.75, pressureSwitch: 'soft' })).toMatchObject({
+		field: 'pressureSwitch',
+	});
+	expect(() => answered(accumulator, { volumeL: 1 })).toThrow(/At what pressure does the pump start/);
+});
+
 describe('findings', () => {
 	test('gas set above the cut-in', () => {
 		expect(codesOf(accumulator, { ...usual, prechargeKPa: 40 * psi })).toContain('precharge-above-cut-in');

@@ -2,12 +2,15 @@ import { type WriteOptions, write, writeNumber } from '../quantity/write.js';
 import { atmosphereSource, standardPressureKpa } from '../structure/atmosphere.js';
 import type { Context } from '../topic/context.js';
 import { declareTopic } from '../topic/declare.js';
-import { type InputOf, quantity } from '../topic/field.js';
+import { type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import type { Refusal } from '../topic/sizing.js';
 import { physics, practice } from '../topic/source.js';
 import { drawdownL, mostStartsPerH, type PumpCycle, pumpCycle, waterHeldL } from '../water/accumulator.js';
 import { cautionPressure } from '../water/cautions.js';
+
+/** "30/50": cut-in and cut-out of a pressure switch in psi. */
+const switchPattern = String.raw`(?<![\d/.])[1-7]\d ?/ ?[2-9]\d(?:\s*psi)?(?![\d/])`;
 
 const fields = {
 	volumeL: quantity({
@@ -43,6 +46,11 @@ const fields = {
 			'gewünscht',
 		],
 	}),
+	pressureSwitch: text({
+		label: 'pressure switch',
+		pattern: switchPattern,
+		help: 'Cut-in and cut-out in psi as stamped on it: 30/50.',
+	}),
 	cutInKPa: quantity({
 		label: 'cut-in pressure',
 		kind: 'pressure',
@@ -62,7 +70,6 @@ const fields = {
 			'einschalten',
 			'ein',
 		],
-		required: 'At what pressure does the pump start?',
 	}),
 	cutOutKPa: quantity({
 		label: 'cut-out pressure',
@@ -84,7 +91,6 @@ const fields = {
 			'ausschalten',
 			'aus',
 		],
-		required: 'At what pressure does the pump stop?',
 	}),
 	prechargeKPa: quantity({
 		label: 'pre-charge',
@@ -104,8 +110,7 @@ const fields = {
 			'vordruck',
 		],
 		fallback: {
-			value: (given) =>
-				Math.max(0, (typeof given.cutInKPa === 'number' ? given.cutInKPa : 0) - belowCutInKPa),
+			value: (given) => Math.max(0, (pressuresOf(given).cutInKPa ?? 0) - belowCutInKPa),
 			why: '2 psi below the cut-in pressure (practice); set it with the water side open',
 			confirm: true,
 		},
@@ -135,7 +140,21 @@ const fields = {
 	}),
 };
 
-type Input = InputOf<typeof fields>;
+type Given = InputOf<typeof fields>;
+type Input = Omit<Given, keyof Pressures> & { readonly cutInKPa: number; readonly cutOutKPa: number };
+
+interface Pressures {
+	readonly cutInKPa?: number | undefined;
+	readonly cutOutKPa?: number | undefined;
+}
+
+const kPaPerPsi = 6.894757293168;
+
+/** Both pressures as named one by one, or as stamped on the switch. */
+function pressuresOf(given: Pressures & { readonly pressureSwitch?: string | undefined }): Pressures {
+	const [low, high] = (given.pressureSwitch?.match(/\d+/g) ?? []).map((psi) => Number(psi) * kPaPerPsi);
+	return { cutInKPa: given.cutInKPa ?? low, cutOutKPa: given.cutOutKPa ?? high };
+}
 
 /** Careful shops set the gas 2 psi below the cut-in [kPa]. */
 const belowCutInKPa = 13.79;
@@ -179,6 +198,8 @@ export const accumulator = declareTopic({
 		"Boyle's law at constant temperature with absolute pressures; gauges read against the air of the altitude. The pump's flow is taken as constant between the two pressures.",
 	fields,
 	needs: [
+		{ anyOf: ['cutInKPa', 'pressureSwitch'], question: 'At what pressure does the pump start?' },
+		{ anyOf: ['cutOutKPa', 'pressureSwitch'], question: 'At what pressure does the pump stop?' },
 		{
 			anyOf: ['volumeL', 'wantedL'],
 			question: 'How big is the accumulator (or how much water is wanted from it)?',
@@ -189,8 +210,19 @@ export const accumulator = declareTopic({
 });
 
 /** Pressures in an order that no pump and no gas can have. */
-function pressureContradictions(given: Partial<Input>, context: Context): Refusal[] {
-	const { cutInKPa, cutOutKPa, prechargeKPa } = given;
+function pressureContradictions(given: Partial<Given>, context: Context): Refusal[] {
+	const { cutInKPa, cutOutKPa } = pressuresOf(given);
+	const { prechargeKPa, pressureSwitch } = given;
+	if (pressureSwitch !== undefined && !new RegExp(`^${switchPattern}$`, 'i').test(pressureSwitch)) {
+		return [
+			{
+				code: 'out-of-range',
+				text: `I can't use "${pressureSwitch}" as the pressure switch.`,
+				instead: 'It is written as cut-in and cut-out in psi: 30/50.',
+				field: 'pressureSwitch',
+			},
+		];
+	}
 	if (cutOutKPa === undefined) return [];
 	const pressure = (value: number) => write('pressure', value, context.units);
 	if (cutInKPa !== undefined && cutOutKPa < cutInKPa + leastSpanKPa) {
@@ -214,8 +246,13 @@ function pressureContradictions(given: Partial<Input>, context: Context): Refusa
 	];
 }
 
-function calculateAccumulator(input: Input, sheet: Sheet) {
-	const { cutInKPa, cutOutKPa, prechargeKPa } = input;
+function calculateAccumulator(given: Given, sheet: Sheet) {
+	const { cutInKPa, cutOutKPa } = pressuresOf(given);
+	if (cutInKPa === undefined || cutOutKPa === undefined) {
+		throw new Error('the declaration asks for both pressures');
+	}
+	const input: Input = { ...given, cutInKPa, cutOutKPa };
+	const { prechargeKPa } = input;
 	const pressure = (value: number) => sheet.show('pressure', value);
 	const atmosphereKPa = standardPressureKpa(input.altitudeM);
 	const gauge = { prechargeKPa, cutInKPa, cutOutKPa };

@@ -109,6 +109,18 @@ const fields = {
 		],
 		fallback: { value: 0, why: 'the safe side: bare, as no insulation was named', confirm: true },
 	}),
+	bare: flag({
+		label: 'no insulation',
+		yes: [
+			'uninsulated',
+			'no insulation',
+			'not insulated',
+			'bare',
+			'sin aislamiento',
+			'ungedämmt',
+			'ohne dämmung',
+		],
+	}),
 	boreMm: quantity({
 		label: 'bore of the pipe',
 		kind: 'thickness',

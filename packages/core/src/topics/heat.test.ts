@@ -46,6 +46,14 @@ describe('heat loss', () => {
 		}
 	});
 
+	test('an uninsulated van loses more than a fitted one', () => {
+		const bare = { wheelbase: 'long', outsideC: -5, bare: true };
+		expect(numberOf(heat, bare, 'heatLoss')).toBeGreaterThan(
+			1.5 * numberOf(heat, { ...bare, bare: undefined }, 'heatLoss'),
+		);
+		expect(answered(heat, bare).assumed.find((one) => one.name === 'insulationMm')?.value).toBe(0);
+	});
+
 	test('a size class stands for typical dimensions, each of which can be named', () => {
 		const typical = answered(heat, van);
 		expect(typical.assumed.filter((one) => one.name.startsWith('inside')).map((one) => one.name)).toEqual([

@@ -197,6 +197,7 @@ export const heat = declareTopic({
 		'heater size',
 		'what heater',
 		'furnace',
+		'electric heater',
 		'fuel per night',
 		'propane per night',
 		'diesel per night',

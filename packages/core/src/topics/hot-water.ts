@@ -91,7 +91,7 @@ const fields = {
 		kind: 'temperature',
 		min: 0,
 		max: 60,
-		aliases: ['cold', 'incoming', 'inlet', 'tank at', 'cold water', 'fría', 'kalt', 'kaltwasser'],
+		aliases: ['cold', 'incoming', 'inlet', 'cold water', 'fría', 'kalt', 'kaltwasser'],
 		fallback: { value: 10, why: 'tank water in the cool season; colder in winter' },
 	}),
 	showerC: quantity({

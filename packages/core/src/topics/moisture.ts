@@ -8,8 +8,8 @@ import {
 	relativeHumidityOf,
 	saturationTemperatureC,
 } from '../climate/psychrometrics.js';
-import { airVolumeM3, liningElement, windowElement } from '../climate/shell.js';
-import { boxOf, shellFields, sizeFields } from '../climate/van.js';
+import { liningElement, windowElement } from '../climate/shell.js';
+import { shellFields } from '../climate/van.js';
 import { innerSurfaceC, resistanceOf } from '../climate/wall.js';
 import { writeNumber } from '../quantity/write.js';
 import { designHeating } from '../solar/climate.js';
@@ -53,6 +53,7 @@ const fields = {
 			'person',
 			'adults',
 			'sleepers',
+			'people sleeping',
 			'of us',
 			'pax',
 			'personas',
@@ -138,7 +139,24 @@ const fields = {
 		options: {
 			lining: ['lining', 'panelling', 'paneling', 'wall panels', 'revestimiento', 'verkleidung'],
 			ribs: ['ribs', 'bare ribs', 'metal', 'frames', 'nervios', 'rippen'],
-			glass: ['glass', 'windows', 'window', 'windscreen', 'windshield', 'ventanas', 'fenster', 'scheiben'],
+			glass: [
+				'glass',
+				'windows',
+				'window',
+				'windscreen',
+				'windshield',
+				'ventanas',
+				'fenster',
+				'scheiben',
+				'windows dry',
+				'keep windows dry',
+				'keep the windows dry',
+				'windows sweating',
+				'sweating windows',
+				'wet windows',
+				'windows fog',
+				'fogged windows',
+			],
 		},
 		fallback: { value: 'ribs', why: 'the lining over a rib, the coldest surface besides the glass' },
 	}),
@@ -149,12 +167,23 @@ const fields = {
 		max: 5000,
 		aliases: ['fan', 'airflow', 'air flow', 'vent', 'ventilation', 'ventilador', 'lüfter', 'luftstrom'],
 	}),
+	bare: shellFields.bare,
 	insulationMm: shellFields.insulationMm,
 	material: shellFields.material,
 	ribCoverMm: shellFields.ribCoverMm,
 	windowKind: shellFields.windowKind,
 	covers: shellFields.covers,
-	...sizeFields,
+	volumeL: quantity({
+		label: 'air inside',
+		kind: 'volume',
+		min: 500,
+		max: 60_000,
+		aliases: ['volume', 'inside volume', 'interior volume', 'air volume', 'van', 'volumen', 'rauminhalt'],
+		fallback: {
+			value: 15_000,
+			why: 'a long van with a high roof (practice); it only turns flow into air changes',
+		},
+	}),
 };
 
 type Input = InputOf<typeof fields>;
@@ -176,10 +205,16 @@ export const moisture = declareTopic({
 		'mould',
 		'sweating windows',
 		'wet windows',
+		'windows sweating',
+		'windows fog',
+		'fogged windows',
+		'sweating',
 		'windows dry',
 		'keep windows dry',
 		'keep the windows dry',
 		'stop condensation',
+		'how much air',
+		'how much fresh air',
 		'humidity',
 		'humedad',
 		'moho',
@@ -410,15 +445,10 @@ function writeResults(
 ): void {
 	const up = { kind: 'airflow', write: { round: 'up' } } as const;
 	sheet.result('airflow', 'air that keeps it dry overnight', target.nightM3H, up);
-	const sized =
-		input.wheelbase !== undefined || input.wheelbaseM !== undefined || input.insideLengthM !== undefined;
-	if (sized) {
-		const volumeM3 = airVolumeM3(boxOf(input, sheet), false);
-		sheet.result('airChanges', 'air changes an hour', target.nightM3H / volumeM3, {
-			unit: '1/h',
-			write: { decimals: 1, round: 'up' },
-		});
-	}
+	sheet.result('airChanges', 'air changes an hour', target.nightM3H / (input.volumeL / 1000), {
+		unit: '1/h',
+		write: { decimals: 1, round: 'up' },
+	});
 	sheet.result('heatCost', 'heat that air costs', heatCostW(input, target, outsideC), {
 		kind: 'power',
 		write: { round: 'up' },

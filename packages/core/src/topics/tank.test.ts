@@ -30,6 +30,11 @@ describe('days of water', () => {
 		expect(answered(tank, crew).governedBy).toBe('fresh tank');
 	});
 
+	test('children count as people', () => {
+		const family = { freshL: 120, people: 2, kids: 2 };
+		expect(numbersOf(tank, family)).toEqual(numbersOf(tank, { freshL: 120, people: 4 }));
+	});
+
 	test('days are rounded down and weights up', () => {
 		const sizing = answered(tank, { ...crew, freshL: 30 * gallon });
 		const text = (name: string) => sizing.results.find((one) => one.name === name)?.text;

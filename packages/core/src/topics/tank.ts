@@ -78,6 +78,13 @@ const fields = {
 		],
 		required: 'How many people live aboard?',
 	}),
+	kids: count({
+		label: 'children',
+		min: 0,
+		max: 20,
+		aliases: ['kids', 'kid', 'children', 'child', 'niños', 'niñas', 'kinder', 'kind'],
+		fallback: { value: 0, why: 'none named besides the people' },
+	}),
 	wantedH: quantity({
 		label: 'days wanted',
 		kind: 'duration',
@@ -143,7 +150,7 @@ const fields = {
 		max: 200,
 		aliases: ['dishes', 'dish', 'dishwashing', 'washing up', 'platos', 'vajilla', 'abwasch', 'geschirr'],
 		fallback: {
-			value: (given) => 3 * (typeof given.people === 'number' ? given.people : 2),
+			value: (given) => 3 * (numberOr(given.people, 2) + numberOr(given.kids, 0)),
 			why: '3 L a person a day in a basin (practice)',
 			confirm: true,
 		},
@@ -188,6 +195,10 @@ const fields = {
 };
 
 type Input = InputOf<typeof fields>;
+
+function numberOr(value: unknown, otherwise: number): number {
+	return typeof value === 'number' ? value : otherwise;
+}
 
 export const tank = declareTopic({
 	name: 'tank',
@@ -261,7 +272,8 @@ function daysText(days: number): string {
 	return Number.isFinite(days) ? writeNumber(days, 1, 'down') : 'without limit';
 }
 
-function calculateTank(input: Input, sheet: Sheet) {
+function calculateTank(given: Input, sheet: Sheet) {
+	const input = { ...given, people: given.people + given.kids };
 	const day = habitsOf(input);
 	if (day.freshL < leastUseL) {
 		return sheet.refuse(

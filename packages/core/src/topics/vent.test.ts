@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { answered, codesOf, metric, numberOf, numbersOf } from '../../../../tests/reference/outcome.js';
+import {
+	answered,
+	codesOf,
+	metric,
+	numberOf,
+	numbersOf,
+	refusal,
+} from '../../../../tests/reference/outcome.js';
 import { openingLossPa } from '../climate/air.js';
 import { vent } from './vent.js';
 
@@ -27,6 +34,38 @@ describe('air changes and intake', () => {
 		const given = { airChanges: 20, wheelbase: 'long', roof: 'high' };
 		expect(numberOf(vent, given, 'fanFlow')).toBeCloseTo(20 * (3.7 + 1.4) * 1.8 * 2, 6);
 		expect(answered(vent, given).headline).toMatch(/fan for 20 air changes/);
+	});
+
+	test('through a named intake the fan is chosen so that the air changes are met', () => {
+		const given = { airChanges: 30, volumeL: 12_000, intakeM2: 0.1 };
+		const free = numberOf(vent, given, 'fanFlow');
+		expect(free).toBeGreaterThan(360);
+		expect(numberOf(vent, given, 'deliveredFlow')).toBeCloseTo(360, 6);
+		expect(refusal(vent, { ...given, intakeM2: 0.01 })).toMatchObject({
+			code: 'impossible',
+			field: 'intakeM2',
+		});
+	});
+
+	test('without the size of the van the intake is still answered', () => {
+		expect(answered(vent, { airM3H: 600 }).headline).toMatch(/^Intake of/);
+		expect(numbersOf(vent, { airM3H: 600 })).not.toHaveProperty('airChanges');
+		expect(answered(vent, { airM3H: 600, intakeM2: 0.02 }).headline).toMatch(/through this intake/);
+	});
+
+	test('an opening written as width by height', () => {
+		const velocity = (more: object) => numberOf(vent, { ...fan, ...more }, 'intakeVelocity');
+		expect(velocity({ opening: '6x10 in' })).toBeCloseTo(velocity({ intakeM2: 60 * 0.0254 ** 2 }), 9);
+		expect(velocity({ opening: '20 x 30 cm' })).toBeCloseTo(velocity({ intakeM2: 0.06 }), 9);
+		expect(velocity({ opening: '200x300mm' })).toBeCloseTo(velocity({ intakeM2: 0.06 }), 9);
+		expect(refusal(vent, { ...fan, opening: '900x900 in' })).toMatchObject({ field: 'opening' });
+	});
+
+	test('velocity through a fan of named diameter', () => {
+		expect(numberOf(vent, { ...fan, fanMm: 356 }, 'fanVelocity')).toBeCloseTo(
+			600 / 3600 / ((Math.PI / 4) * 0.356 ** 2),
+			9,
+		);
 	});
 
 	test('thin air carries off less heat', () => {
@@ -83,5 +122,5 @@ test('through the tipping opening the fan moves nine tenths', () => {
 
 test('what is missing is asked for', () => {
 	expect(() => answered(vent, { volumeL: 12_000 })).toThrow(/What flow/);
-	expect(() => answered(vent, { airM3H: 300 })).toThrow(/How big is the van/);
+	expect(() => answered(vent, { airChanges: 30 })).toThrow(/How big is the van/);
 });

@@ -1,7 +1,7 @@
 import { airDensityKgM3, airHeatWK, openingLossPa } from '../climate/air.js';
 import { cautionBackdraft, cautionBreathing } from '../climate/cautions.js';
 import { airVolumeM3 } from '../climate/shell.js';
-import { boxOf, sizeFields } from '../climate/van.js';
+import { boxOf, sizeFields, sizeNeed } from '../climate/van.js';
 import {
 	airChangesPerH,
 	deliveredM3H,
@@ -12,9 +12,19 @@ import {
 import { writeNumber } from '../quantity/write.js';
 import { atmosphereSource, standardPressureKpa } from '../structure/atmosphere.js';
 import { declareTopic } from '../topic/declare.js';
-import { flag, type InputOf, number, quantity } from '../topic/field.js';
+import { flag, type InputOf, number, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { fromMemory, physics, practice } from '../topic/source.js';
+
+/** An opening as people measure it: "6x10 in", "20 x 30 cm". */
+const openingPattern = String.raw`(?<![\d.])\d+(?:\.\d+)? ?[x×] ?\d+(?:\.\d+)? ?(?:in(?:ch(?:es)?)?|"|cm|mm)(?![a-z])`;
+
+/** Area of an opening written as width by height [m²]. */
+function openingM2(written: string): number {
+	const [width = 0, height = 0] = (written.match(/\d+(?:\.\d+)?/g) ?? []).map(Number);
+	const metre = /mm/.test(written) ? 0.001 : /cm/.test(written) ? 0.01 : 0.0254;
+	return width * height * metre ** 2;
+}
 
 const fields = {
 	airM3H: quantity({
@@ -85,6 +95,18 @@ const fields = {
 			'fenster',
 			'öffnung',
 		],
+	}),
+	opening: text({
+		label: 'intake, width by height',
+		pattern: openingPattern,
+		help: 'Such as 6x10 in or 20x30 cm.',
+	}),
+	fanMm: quantity({
+		label: 'diameter of the fan',
+		kind: 'thickness',
+		min: 60,
+		max: 700,
+		aliases: ['fan', 'roof fan', 'fan diameter', 'diameter', 'ventilador', 'lüfter'],
 	}),
 	freeShare: quantity({
 		label: 'free share of the opening',
@@ -188,10 +210,6 @@ export const vent = declareTopic({
 			anyOf: ['airM3H', 'airChanges'],
 			question: 'What flow has the fan (or how many air changes are wanted)?',
 		},
-		{
-			anyOf: ['wheelbase', 'wheelbaseM', 'insideLengthM', 'volumeL'],
-			question: 'How big is the van: short, medium, long or extra-long wheelbase (or its inside length)?',
-		},
 	],
 	calculate: calculateVent,
 });
@@ -203,7 +221,8 @@ const quietSource = practice('2.5 m/s through the free area of an intake');
 const loudMS = 5;
 
 interface Air {
-	readonly volumeM3: number;
+	/** null where the size of the van was not named */
+	readonly volumeM3: number | null;
 	readonly fanM3H: number;
 	readonly density: number;
 	/** opening for quiet flow, as measured, screen and all [m²] */
@@ -218,11 +237,17 @@ interface Air {
 	} | null;
 }
 
-function airOf(input: Input, volumeM3: number, fanM3H: number): Air {
+/** Free area of the intake that was named, behind its screen [m²]. */
+function freeAreaM2(input: Input): number | null {
+	const areaM2 = input.intakeM2 ?? (input.opening === undefined ? null : openingM2(input.opening));
+	return areaM2 === null ? null : areaM2 * input.freeShare;
+}
+
+function airOf(input: Input, volumeM3: number | null, fanM3H: number): Air {
 	const density = airDensityKgM3(input.airC, standardPressureKpa(input.altitudeM));
 	const neededM2 = fanM3H / 3600 / quietMS / input.freeShare;
-	if (input.intakeM2 === undefined) return { volumeM3, fanM3H, density, neededM2, intake: null };
-	const freeM2 = input.intakeM2 * input.freeShare;
+	const freeM2 = freeAreaM2(input);
+	if (freeM2 === null) return { volumeM3, fanM3H, density, neededM2, intake: null };
 	const delivered = deliveredM3H(fanM3H, input.stallPa * 1000, { areaM2: freeM2, densityKgM3: density });
 	const velocityMS = faceVelocityMS(delivered, freeM2);
 	return {
@@ -240,13 +265,40 @@ function airOf(input: Input, volumeM3: number, fanM3H: number): Air {
 	};
 }
 
+/** Air inside [m³], or null where nothing tells the size of the van. */
+function volumeOf(input: Input, sheet: Sheet): number | null {
+	if (input.volumeL !== undefined) return input.volumeL / 1000;
+	const sized =
+		input.wheelbase !== undefined || input.wheelbaseM !== undefined || input.insideLengthM !== undefined;
+	return sized ? airVolumeM3(boxOf(input, sheet), false) : null;
+}
+
 function calculateVent(input: Input, sheet: Sheet) {
-	const volumeM3 =
-		input.volumeL === undefined ? airVolumeM3(boxOf(input, sheet), false) : input.volumeL / 1000;
-	const fanM3H = input.airM3H ?? (input.airChanges ?? 0) * volumeM3;
+	const freeM2 = freeAreaM2(input);
+	if (freeM2 !== null && (freeM2 < 1e-5 || freeM2 > 5)) {
+		return sheet.refuse(
+			'out-of-range',
+			`I read an intake of ${areaText(sheet, freeM2 / input.freeShare, 'nearest')}; that can't be.`,
+			'Name the opening as width by height, such as 6x10 in or 20x30 cm, or its area.',
+			'opening',
+		);
+	}
+	const volumeM3 = volumeOf(input, sheet);
+	if (volumeM3 === null && input.airM3H === undefined) {
+		return sheet.ask({ name: 'wheelbase', label: fields.wheelbase.meta.label, question: sizeNeed.question });
+	}
+	const fanM3H = input.airM3H ?? fanFor(input, (input.airChanges ?? 0) * (volumeM3 ?? 0), freeM2);
+	if (fanM3H === null) {
+		return sheet.refuse(
+			'impossible',
+			`No such fan draws that much air through an opening of ${areaText(sheet, (freeM2 ?? 0) / input.freeShare, 'nearest')}.`,
+			'Name a larger opening, fewer air changes or a fan with more pressure.',
+			'intakeM2',
+		);
+	}
 	const air = airOf(input, volumeM3, fanM3H);
 	const real = air.intake?.deliveredM3H ?? fanM3H;
-	const changes = airChangesPerH(real, volumeM3);
+	const changes = volumeM3 === null ? null : airChangesPerH(real, volumeM3);
 
 	writeWorking(sheet, input, air, changes);
 	writeResults(sheet, input, air, real, changes);
@@ -257,19 +309,35 @@ function calculateVent(input: Input, sheet: Sheet) {
 
 	const area = areaText(sheet, air.neededM2, 'up');
 	const fan = sheet.show('airflow', fanM3H, { round: input.airM3H === undefined ? 'up' : 'nearest' });
-	const times = writeNumber(changes, changes < 10 ? 1 : 0, 'down');
-	const minutes = sheet.show('duration', 1 / changes, { unit: 'min', round: 'up' });
+	const through = sheet.show('airflow', real, { round: 'down' });
+	const times = changes === null ? null : writeNumber(changes, changes < 10 ? 1 : 0, 'down');
+	const wanted = writeNumber(input.airChanges ?? 0, 1);
 	const headline =
 		input.airM3H === undefined
-			? sheet.say`${fan} fan for ${writeNumber(input.airChanges ?? 0, 1)} air changes an hour; intake ${area}`
-			: air.intake === null
-				? sheet.say`${times} air changes an hour; intake of ${area}`
-				: sheet.say`${times} air changes an hour through this intake`;
+			? sheet.say`${fan} fan for ${wanted} air changes an hour; intake ${area}`
+			: times === null
+				? air.intake === null
+					? sheet.say`Intake of ${area} for a ${fan} fan`
+					: sheet.say`The fan moves ${through} through this intake`
+				: air.intake === null
+					? sheet.say`${times} air changes an hour; intake of ${area}`
+					: sheet.say`${times} air changes an hour through this intake`;
+	const quiet = sheet.show('speed', quietMS);
 	const because =
 		air.intake === null
-			? sheet.say`The air is renewed every ${minutes}; the intake keeps the air below ${sheet.show('speed', quietMS)}.`
-			: sheet.say`The fan moves ${sheet.show('airflow', real, { round: 'down' })} of its ${fan}; the air enters at ${sheet.show('speed', air.intake.velocityMS)}.`;
+			? sheet.say`Through that intake the air stays below ${quiet}.`
+			: sheet.say`The fan moves ${through} of its ${fan}; the air enters at ${sheet.show('speed', air.intake.velocityMS)}.`;
 	return sheet.answer(headline, { governedBy: air.intake === null ? 'fan' : 'intake', because });
+}
+
+/** Free flow of the fan that moves so much air through the opening there is [m³/h], or null where none does. */
+function fanFor(input: Input, wantedM3H: number, freeM2: number | null): number | null {
+	if (freeM2 === null) return wantedM3H;
+	const stallPa = input.stallPa * 1000;
+	const density = airDensityKgM3(input.airC, standardPressureKpa(input.altitudeM));
+	const lossPa = openingLossPa(wantedM3H, freeM2, openingCoefficient, density);
+	// The fan's curve and the opening's meet at the wanted flow: Qf = Q / sqrt(1 - p/p0).
+	return lossPa > 0.9 * stallPa ? null : wantedM3H / Math.sqrt(1 - lossPa / stallPa);
 }
 
 /** Openings are measured in square inches or square centimetres. */
@@ -281,7 +349,7 @@ function areaText(sheet: Sheet, areaM2: number, round: 'up' | 'down' | 'nearest'
 	});
 }
 
-function writeWorking(sheet: Sheet, input: Input, air: Air, changes: number): void {
+function writeWorking(sheet: Sheet, input: Input, air: Air, changes: number | null): void {
 	const n = (value: number, decimals = 2) => writeNumber(value, decimals);
 	sheet.step(
 		'density of the air',
@@ -305,13 +373,15 @@ function writeWorking(sheet: Sheet, input: Input, air: Air, changes: number): vo
 			},
 		);
 	}
-	sheet.step(
-		'air changes an hour',
-		'n = Q / V',
-		`${n(air.intake?.deliveredM3H ?? air.fanM3H, 0)} m³/h / ${n(air.volumeM3, 1)} m³`,
-		changes,
-		{ unit: '1/h', source: physics('air balance') },
-	);
+	if (changes !== null) {
+		sheet.step(
+			'air changes an hour',
+			'n = Q / V',
+			`${n(air.intake?.deliveredM3H ?? air.fanM3H, 0)} m³/h / ${n(air.volumeM3 ?? 0, 1)} m³`,
+			changes,
+			{ unit: '1/h', source: physics('air balance') },
+		);
+	}
 	sheet.step(
 		'intake for quiet flow',
 		'A = Q / (v · free share)',
@@ -321,17 +391,23 @@ function writeWorking(sheet: Sheet, input: Input, air: Air, changes: number): vo
 	);
 }
 
-function writeResults(sheet: Sheet, input: Input, air: Air, real: number, changes: number): void {
-	sheet.result('airChanges', 'air changes an hour', changes, {
-		unit: '1/h',
-		write: { decimals: 1, round: 'down' },
-	});
-	sheet.result('minutesPerChange', 'time for one air change', 1 / changes, {
-		kind: 'duration',
-		write: { unit: 'min', round: 'up' },
-	});
+function writeResults(sheet: Sheet, input: Input, air: Air, real: number, changes: number | null): void {
+	if (changes !== null && air.volumeM3 !== null) {
+		sheet.result('airChanges', 'air changes an hour', changes, {
+			unit: '1/h',
+			write: { decimals: 1, round: 'down' },
+		});
+		sheet.result('minutesPerChange', 'time for one air change', 1 / changes, {
+			kind: 'duration',
+			write: { unit: 'min', round: 'up' },
+		});
+		sheet.result('volume', 'air inside', air.volumeM3 * 1000, { kind: 'volume' });
+	}
 	sheet.result('fanFlow', 'free flow of the fan', air.fanM3H, { kind: 'airflow', write: { round: 'up' } });
-	sheet.result('volume', 'air inside', air.volumeM3 * 1000, { kind: 'volume' });
+	if (input.fanMm !== undefined) {
+		const faceM2 = (Math.PI / 4) * (input.fanMm / 1000) ** 2;
+		sheet.result('fanVelocity', 'velocity through the fan', faceVelocityMS(real, faceM2), { kind: 'speed' });
+	}
 	sheet.result('intakeNeeded', 'intake opening for quiet flow', air.neededM2, {
 		kind: 'area',
 		write: { unit: sheet.context.units === 'us' ? 'in²' : 'cm²', decimals: 0, round: 'up' },
@@ -383,12 +459,18 @@ function writeNeighbours(sheet: Sheet, input: Input, air: Air): void {
 	for (const factor of [0.5, 2]) {
 		const fan = air.fanM3H * factor;
 		const other = airOf(input, air.volumeM3, fan);
-		const changes = airChangesPerH(other.intake?.deliveredM3H ?? fan, air.volumeM3);
+		const real = other.intake?.deliveredM3H ?? fan;
+		const changes = air.volumeM3 === null ? null : airChangesPerH(real, air.volumeM3);
 		const passes =
-			(input.airChanges === undefined || changes >= input.airChanges) &&
+			(input.airChanges === undefined || changes === null || changes >= input.airChanges) &&
 			(other.intake === null || other.intake.velocityMS <= loudMS);
-		const times = writeNumber(changes, 1, 'down');
-		sheet.neighbour(sheet.show('airflow', fan), passes, sheet.say`${times} air changes an hour`);
+		sheet.neighbour(
+			sheet.show('airflow', fan),
+			passes,
+			changes === null
+				? sheet.say`intake of ${areaText(sheet, other.neededM2, 'up')}`
+				: sheet.say`${writeNumber(changes, 1, 'down')} air changes an hour`,
+		);
 	}
 }
 
@@ -410,7 +492,7 @@ function writeTipping(sheet: Sheet, input: Input, air: Air): void {
 	);
 }
 
-function writeFindings(sheet: Sheet, input: Input, air: Air, changes: number): void {
+function writeFindings(sheet: Sheet, input: Input, air: Air, changes: number | null): void {
 	if (input.burning === true) {
 		sheet.finding(
 			'danger',
@@ -431,9 +513,14 @@ function writeFindings(sheet: Sheet, input: Input, air: Air, changes: number): v
 			quietSource,
 		);
 	}
-	if (input.airM3H !== undefined && input.airChanges !== undefined && changes < input.airChanges) {
+	if (
+		input.airM3H !== undefined &&
+		input.airChanges !== undefined &&
+		changes !== null &&
+		changes < input.airChanges
+	) {
 		const wanted = writeNumber(input.airChanges, 1);
-		const needed = sheet.show('airflow', input.airChanges * air.volumeM3, { round: 'up' });
+		const needed = sheet.show('airflow', input.airChanges * (air.volumeM3 ?? 0), { round: 'up' });
 		sheet.finding(
 			'warning',
 			'too-few-air-changes',
