@@ -1,10 +1,11 @@
-import { type AnyTopic, type Context, type Field, type FieldValue, findPlaces } from '@lugbook/core';
+import { type Context, type Field, type FieldValue, findPlaces } from '@lugbook/core';
 import { type Element, isFiller, meaningsFor } from './elements.js';
 import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
 import { markingsIn } from './markings.js';
 import { fits, pairWords } from './pair.js';
 import { readingFor } from './value.js';
+import type { Subject } from './vocabulary.js';
 
 /** One input as read, with the very words it was read from. */
 export interface Given {
@@ -28,10 +29,10 @@ export interface Filled {
 	readonly claimed: ReadonlySet<Element>;
 }
 
-/** Puts what stands in the message into the fields of one topic. */
+/** Puts what stands in the message into the fields of one subject. */
 export function fill(
 	elements: readonly Element[],
-	topic: AnyTopic,
+	topic: Subject,
 	message: string,
 	context: Context,
 ): Filled {
@@ -40,14 +41,14 @@ export function fill(
 
 class Filler {
 	readonly #elements: readonly Element[];
-	readonly #topic: AnyTopic;
+	readonly #topic: Subject;
 	readonly #message: string;
 	readonly #context: Context;
 	readonly #values = new Map<string, { value: FieldValue; said: string }[]>();
 	readonly #claimed = new Set<Element>();
 	readonly #notes: string[] = [];
 
-	constructor(elements: readonly Element[], topic: AnyTopic, message: string, context: Context) {
+	constructor(elements: readonly Element[], topic: Subject, message: string, context: Context) {
 		this.#elements = elements;
 		this.#topic = topic;
 		this.#message = message;
@@ -217,7 +218,11 @@ class Filler {
 			const reading = field.type.sort === 'quantity' ? readingFor(element, field, this.#context) : null;
 			return reading === null ? null : fits(field, reading.value);
 		};
+		// "13,500 Btu" is the cooling, not the draw, where a field is always in that unit.
+		const hasUnit = (field: Field) =>
+			field.type.sort === 'quantity' && element.readings.some(({ symbol }) => symbol === usualUnit(field));
 		const name =
+			this.#firstFree((field) => hasUnit(field) && takes(field) === true) ??
 			this.#firstFree((field) => takes(field) === true) ??
 			this.#firstFree((field) => takes(field) !== null) ??
 			this.#lastOf((field) => takes(field) !== null);
@@ -268,4 +273,9 @@ class Filler {
 			this.#notes.push('The length was given there and back: half of it is the one-way length.');
 		}
 	}
+}
+
+/** The unit the trade always names a field in, or null. */
+function usualUnit({ type }: Field): string | null {
+	return type.sort === 'quantity' ? type.unit : null;
 }

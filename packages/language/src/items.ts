@@ -1,7 +1,7 @@
-import type { AnyTopic, Context, Field, Fields } from '@lugbook/core';
+import type { Context, Field, Fields } from '@lugbook/core';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { readingFor } from './value.js';
-import type { Meaning } from './vocabulary.js';
+import type { Meaning, Subject } from './vocabulary.js';
 
 export interface ReadItems {
 	readonly items: readonly Record<string, unknown>[];
@@ -26,7 +26,7 @@ interface Draft {
  */
 export function readItems(
 	elements: readonly Element[],
-	topic: AnyTopic,
+	topic: Subject,
 	listName: string,
 	item: Fields,
 	taken: ReadonlySet<Element>,

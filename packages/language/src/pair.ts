@@ -1,6 +1,7 @@
-import type { AnyTopic, Context, Field } from '@lugbook/core';
+import type { Context, Field } from '@lugbook/core';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { readingFor } from './value.js';
+import type { Subject } from './vocabulary.js';
 
 /** A value and the word beside it that says what it is. */
 export interface Pair {
@@ -31,7 +32,7 @@ const forward =
  */
 export function pairWords(
 	elements: readonly Element[],
-	topic: AnyTopic,
+	topic: Subject,
 	context: Context,
 	taken: (element: Element) => boolean,
 ): Pair[] {
@@ -69,7 +70,7 @@ function optionsOf(
 	elements: readonly Element[],
 	at: number,
 	word: Element,
-	topic: AnyTopic,
+	topic: Subject,
 	context: Context,
 	taken: (element: Element) => boolean,
 ): Option[] {

@@ -1,15 +1,16 @@
-import { type AnyTopic, topics as allTopics, type Context, type Region } from '@lugbook/core';
+import { type AnyTopic, topics as allTopics, type Context } from '@lugbook/core';
 import { rankTopics } from './choose.js';
-import { type Element, isFiller, PhraseTable } from './elements.js';
+import { type Element, PhraseTable } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
+import { leftOver } from './left-over.js';
 import { lex } from './lex.js';
 import { longestMessage, plain } from './message.js';
+import { contextOf } from './message-context.js';
 import { readTyped, type TypedValue } from './typed.js';
 import { readingFor } from './value.js';
 import { Vocabulary } from './vocabulary.js';
 import { type Weighed, weigh } from './weigh.js';
 import type { Said } from './words/commands.js';
-import { languageOf } from './words/common.js';
 
 /** What was asked before in the same thread. */
 export interface Previous {
@@ -223,19 +224,6 @@ function saidIn(elements: readonly Element[]): Said[] {
 	return [...new Set(said)];
 }
 
-/** The pieces that found no use, neighbours joined, in the words of the message. */
-function leftOver(elements: readonly Element[], claimed: ReadonlySet<Element>, message: string): string[] {
-	const left: { start: number; end: number }[] = [];
-	for (const element of elements) {
-		if (claimed.has(element) || element.type === 'mark' || isFiller(element)) continue;
-		if (element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said')) continue;
-		const last = left.at(-1);
-		if (last !== undefined && /^[\s-]*$/.test(message.slice(last.end, element.start))) last.end = element.end;
-		else left.push({ start: element.start, end: element.end });
-	}
-	return left.map(({ start, end }) => message.slice(start, end));
-}
-
 const greetings =
 	/^(?:hi|hello|hey|yo|thanks|thank you|thx|cheers|good (?:morning|evening|night)|morning|ok|okay|cool|great|nice|hola|gracias|buenos días|hallo|danke|moin|lol|👍|🙏)\b/u;
 
@@ -249,37 +237,4 @@ function isSmallTalk(elements: readonly Element[], message: string): boolean {
 	)
 		return false;
 	return greetings.test(text) || (!/[\p{L}\p{N}]/u.test(text) && text.length <= 12);
-}
-
-/** What a message says by itself: "35 mm2" and "230 V" mean metric sizes, feet mean feet. */
-function contextOf(elements: readonly Element[], message: string, base: Context): Context {
-	let region: Region = base.region;
-	let us = 0;
-	let metric = 0;
-	for (const element of elements) {
-		if (element.type === 'conductor') region = element.name.endsWith('mm²') ? 'eu' : 'us';
-		if (element.type !== 'quantity') continue;
-		for (const { kind, value, symbol } of element.readings) {
-			if (kind === 'voltage' && value >= 220 && value <= 240 && !/\b240\b/.test(message)) region = 'eu';
-			if (kind === 'voltage' && value >= 110 && value <= 127) region = 'us';
-			if (['ft', 'in', 'gal', 'gpm', 'lb', 'psi', '°F', 'mi', 'cfm', 'mph', 'ft²'].includes(symbol)) us += 1;
-			if (['m', 'cm', 'mm', 'L', 'L/min', 'kg', 'bar', 'km', 'km/h', 'm²', 'm³/h'].includes(symbol))
-				metric += 1;
-		}
-	}
-	const words = elements.flatMap((element) =>
-		element.type === 'phrase' ? element.phrase.split(' ') : element.type === 'unknown' ? [element.word] : [],
-	);
-	const language = languageOf(words);
-	const units =
-		us > metric
-			? 'us'
-			: metric > us
-				? 'metric'
-				: region !== base.region
-					? region === 'eu'
-						? 'metric'
-						: 'us'
-					: base.units;
-	return { region, units, language: language === 'en' ? base.language : language };
 }

@@ -1,11 +1,11 @@
-import type { AnyTopic, Context, Field, FieldValue } from '@lugbook/core';
+import type { Context, Field, FieldValue } from '@lugbook/core';
 import { acceptedBy, monthNames } from '@lugbook/core';
 import { type Element, PhraseTable } from './elements.js';
 import { fill } from './fill.js';
 import { lex } from './lex.js';
 import { plain } from './message.js';
 import { readingFor } from './value.js';
-import type { Vocabulary } from './vocabulary.js';
+import type { Subject, Vocabulary } from './vocabulary.js';
 
 export type TypedValue =
 	| { readonly ok: true; readonly value: FieldValue }
@@ -14,7 +14,7 @@ export type TypedValue =
 /** Reads what somebody typed into one field of a form: "15 ft", "15", "2/0", "yes", "March". */
 export function readTyped(
 	vocabulary: Vocabulary,
-	topic: AnyTopic,
+	topic: Subject,
 	name: string,
 	typed: string,
 	context: Context,
@@ -75,7 +75,7 @@ function single(
 
 /** A list, or words around a value: read as text would be. */
 function fromWords(
-	topic: AnyTopic,
+	topic: Subject,
 	name: string,
 	elements: readonly Element[],
 	text: string,

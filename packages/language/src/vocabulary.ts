@@ -1,6 +1,14 @@
-import { type AnyTopic, type Field, type Fields, monthNames } from '@lugbook/core';
+import { type Field, type Fields, monthNames } from '@lugbook/core';
 import { commands } from './words/commands.js';
 import { fillers } from './words/common.js';
+
+/** What words are read against: a topic, or a kind of equipment. */
+export interface Subject {
+	readonly name: string;
+	/** words by which people name it */
+	readonly words: readonly string[];
+	readonly fields: Fields;
+}
 
 /** What a phrase may mean. A phrase often has several meanings; the chosen topic's are used. */
 export type Meaning =
@@ -24,15 +32,15 @@ export interface PhraseMatch {
 	readonly corrected: boolean;
 }
 
-/** The words of all topics, by first word; derived from the declarations once. */
+/** The words of all subjects, by first word; derived from the declarations once. */
 export class Vocabulary {
 	readonly #phrases = new Map<string, Meaning[]>();
 	readonly #longestFrom = new Map<string, number>();
 	readonly #single = new Map<string, string[]>();
 	readonly #known = new Set<string>();
 
-	constructor(topics: readonly AnyTopic[]) {
-		for (const topic of topics) {
+	constructor(subjects: readonly Subject[]) {
+		for (const topic of subjects) {
 			topic.words.forEach((word, rank) => {
 				this.#add(word, { means: 'topic', topic: topic.name, rank });
 			});

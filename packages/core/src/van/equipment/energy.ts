@@ -1,0 +1,177 @@
+import { bankClassV, nominalVoltageV } from '../../energy/bank.js';
+import { chemistryWords } from '../../energy/bank-fields.js';
+import { chemistries } from '../../tables/batteries.js';
+import { choice, count, flag, quantity } from '../../topic/field.js';
+import { circuitFields, draw, howMany, placingFields } from './common.js';
+import { declareEquipment, words } from './declare.js';
+
+/** Mass over energy of a battery [kg/Wh] (practice). */
+const kgPerWh = { lithium: 0.01, leadAcid: 0.027 };
+
+export const battery = declareEquipment({
+	kind: 'battery',
+	label: 'battery bank',
+	system: 'energy',
+	single: true,
+	words: words(
+		'battery bank|battery|batteries|bank|house bank|house battery|house batteries|leisure battery|leisure batteries|lithium battery|lithium batteries|lifepo4 battery|lifepo4 batteries|lithium bank|lifepo4|lfp|lithium|lithium iron phosphate|agm|agm battery|agm batteries|agms|gel battery|gel batteries|lead acid|lead-acid|lead acid battery|golf cart batteries|batería|baterías|batería auxiliar|baterías auxiliares|banco de baterías|litio|batería de litio|baterías de litio|batterie|batterien|batteriebank|aufbaubatterie|aufbaubatterien|bordbatterie|bordbatterien|wohnraumbatterie|versorgerbatterie|akku|akkus|lithium-batterie|lithiumbatterie|lithiumbatterien|lithium-akku|agm-batterie|agm-batterien',
+	),
+	fields: {
+		unitCount: count({
+			label: 'number of batteries',
+			min: 1,
+			max: 64,
+			aliases: words('batteries|units|baterías|batterien|stück|in parallel|in series'),
+		}),
+		unitAh: quantity({
+			label: 'capacity of one battery',
+			kind: 'charge',
+			min: 1,
+			max: 5000,
+			aliases: words('capacity|each|apiece|capacidad|cada una|kapazität|je'),
+			required: 'What capacity has the battery bank (Ah, and how many batteries)?',
+		}),
+		unitWh: quantity({ label: 'energy of one battery', kind: 'energy', min: 50, max: 100_000 }),
+		totalAh: quantity({
+			label: 'capacity of the whole bank',
+			kind: 'charge',
+			min: 5,
+			max: 20_000,
+			aliases: words('total|in total|altogether|combined|total capacity|insgesamt|gesamt|zusammen|en total'),
+		}),
+		totalWh: quantity({
+			label: 'energy of the whole bank',
+			kind: 'energy',
+			min: 50,
+			max: 500_000,
+			aliases: words('total|in total|altogether|combined|insgesamt|gesamt|zusammen|en total'),
+		}),
+		bankV: quantity({
+			label: 'bank voltage',
+			kind: 'voltage',
+			min: 2,
+			max: 60,
+			aliases: words(
+				'bank|system|wired for|wired as|wired to|in series for|house voltage|system voltage|at|bordnetz|sistema|als',
+			),
+			fallback: { value: 12, why: 'the usual house voltage', confirm: true },
+		}),
+		unitV: quantity({
+			label: 'voltage of one battery',
+			kind: 'voltage',
+			min: 2,
+			max: 60,
+			aliases: words('each|apiece|per battery|cada una|je'),
+		}),
+		chemistry: choice({
+			label: 'battery chemistry',
+			options: chemistryWords,
+			fallback: { value: 'lifepo4', why: 'what most conversions fit now (practice)', confirm: true },
+		}),
+		protectionA: quantity({
+			label: "discharge limit of one battery's own protection",
+			kind: 'current',
+			min: 1,
+			max: 2000,
+			aliases: words(
+				'bms|bms limit|protection|own protection|battery protection|discharge limit|max discharge|maximum discharge|continuous discharge|discharge|protección|límite de descarga|descarga máxima|entladestrom|max entladestrom|schutzschaltung',
+			),
+			required: "At what current does each battery's own protection (BMS) switch off?",
+		}),
+		chargeLimitA: quantity({
+			label: 'charge limit of one battery',
+			kind: 'current',
+			min: 0.1,
+			max: 2000,
+			aliases: words(
+				'charge limit|max charge|maximum charge|max charging|charge current|recommended charge|límite de carga|carga máxima|ladestrom|max ladestrom|maximaler ladestrom',
+			),
+			required: 'What charge current does the maker allow for each battery?',
+		}),
+		coldCutOff: flag({
+			label: 'stops charging in the cold',
+			yes: words(
+				'low temperature cut-off|low temperature cutoff|low-temp cutoff|low temp cutoff|low temp cut off|low temp protection|low-temperature protection|low temperature protection|cold cut-off|cold cutoff|cold protection|cold charge protection|low temp charge protection|low temp disconnect|kälteschutz|tieftemperaturschutz|ladeschutz bei kälte|unterkühlungsschutz|protección de baja temperatura|corte por frío|protección por frío',
+			),
+			no: words(
+				'no low temp cutoff|no low-temp cutoff|no low temp protection|no low temperature cut-off|no low temperature protection|no cold cut-off|no cold protection|without low temp cutoff|without cold cut-off|without low temperature protection|ohne kälteschutz|ohne tieftemperaturschutz|kein tieftemperaturschutz|kein kälteschutz|sin protección de baja temperatura|sin corte por frío',
+			),
+		}),
+		heated: flag({
+			label: 'battery heated',
+			yes: words(
+				'heated|self-heated|self heated|self heating|self-heating|battery heater|with heating|battery heating pad|beheizt|selbstheizend|mit heizung|calefactada|calefactadas|autocalentable|con calefacción propia',
+			),
+			no: words('unheated|not heated|no heating|without heating|unbeheizt|ohne heizung|sin calefactar'),
+		}),
+		outside: flag({
+			label: 'outside the heated space',
+			yes: words(
+				'outside the van|under the floor|under the van|underfloor|under floor|underslung|under the chassis|slung under|on the chassis|unterflur|unter dem boden|unter dem fahrzeug|bajo el piso|debajo del piso|bajo el chasis',
+			),
+			no: words('inside|inside the van|indoors|im innenraum|innen|dentro|en el interior'),
+		}),
+		vented: flag({
+			label: 'compartment vented to the outside',
+			yes: words(
+				'vented box|vented compartment|vented to outside|vented outside|vented|ventilated box|ventilated compartment|belüftet|ventilado|ventilada',
+			),
+			no: words(
+				'unvented|no vent|not vented|without a vent|no ventilation|sealed box|unbelüftet|ohne belüftung|sin ventilación|sin ventilar',
+			),
+		}),
+		...circuitFields,
+		massKg: placingFields.massKg,
+		zone: placingFields.zone,
+	},
+	settle: ({ totalAh, totalWh, ...rest }) => {
+		const many = rest.unitCount ?? 1;
+		return {
+			...rest,
+			...(totalAh !== undefined && rest.unitAh === undefined ? { unitAh: totalAh / many } : {}),
+			...(totalWh !== undefined && rest.unitWh === undefined && rest.unitAh === undefined
+				? { unitWh: totalWh / many }
+				: {}),
+		};
+	},
+	usualKg: (given) => {
+		const chemistry = chemistries[given.chemistry ?? 'lifepo4'];
+		const classV = bankClassV(given.unitV ?? given.bankV ?? 12) ?? 12;
+		const unitWh =
+			given.unitWh ?? (given.unitAh === undefined ? null : given.unitAh * nominalVoltageV(chemistry, classV));
+		return unitWh === null
+			? null
+			: unitWh * (given.unitCount ?? 1) * (chemistry.leadAcid ? kgPerWh.leadAcid : kgPerWh.lithium);
+	},
+	usualZone: null,
+});
+
+export const starterBattery = declareEquipment({
+	kind: 'starter-battery',
+	label: 'starter battery',
+	system: 'energy',
+	single: true,
+	words: words(
+		'starter battery|start battery|starting battery|chassis battery|vehicle battery|engine battery|cranking battery|starterbatterie|batería de arranque|batería del motor',
+	),
+	fields: {
+		unitAh: quantity({ label: 'capacity', kind: 'charge', min: 1, max: 500 }),
+		bankV: quantity({ label: 'voltage', kind: 'voltage', min: 5, max: 60 }),
+		...circuitFields,
+	},
+});
+
+export const batteryMonitor = declareEquipment({
+	kind: 'battery-monitor',
+	label: 'battery monitor',
+	system: 'energy',
+	words: words(
+		'battery monitor|shunt|smart shunt|monitor de batería|batteriemonitor|batteriecomputer|battery gauge|control panel|monitoring panel|panel de control',
+	),
+	fields: {
+		count: howMany,
+		currentA: quantity({ label: 'rating', kind: 'current', min: 1, max: 2000 }),
+		...circuitFields,
+	},
+	draws: () => [draw('monitoring', {})],
+});

@@ -1,0 +1,18 @@
+import { type Element, isFiller } from './elements.js';
+
+/** The pieces that found no use, neighbours joined, in the words of the message. */
+export function leftOver(
+	elements: readonly Element[],
+	claimed: ReadonlySet<Element>,
+	message: string,
+): string[] {
+	const left: { start: number; end: number }[] = [];
+	for (const element of elements) {
+		if (claimed.has(element) || element.type === 'mark' || isFiller(element)) continue;
+		if (element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said')) continue;
+		const last = left.at(-1);
+		if (last !== undefined && /^[\s-]*$/.test(message.slice(last.end, element.start))) last.end = element.end;
+		else left.push({ start: element.start, end: element.end });
+	}
+	return left.map(({ start, end }) => message.slice(start, end));
+}
