@@ -16,8 +16,8 @@ export function wordsOf(text: string): string[] {
 }
 
 /**
- * The words of a text that go into the index: all of them, up to a length that both databases take. A text as long
- * as is allowed stays below it unless it is no language.
+ * The words of a text that go into the index: all of them, up to a length that both databases take. The lexemes of
+ * a PostgreSQL tsvector may together be 1 MiB long; given more it complains of nothing and then loses some.
  */
 export function indexedWordsOf(text: string): string[] {
 	let bytes = 0;
