@@ -5,7 +5,10 @@ const folder = fileURLToPath(new URL('../../shared/reference/', import.meta.url)
 
 /** The rows of a reference table by column name; cells stay text. Quotes are read as in RFC 4180. */
 export function readTable(file: string): Record<string, string>[] {
-	const [header, ...lines] = readFileSync(folder + file, 'utf8').trimEnd().split(/\r?\n/).map(cells);
+	const [header, ...lines] = readFileSync(folder + file, 'utf8')
+		.trimEnd()
+		.split(/\r?\n/)
+		.map(cells);
 	if (header === undefined) throw new Error(`${file} is empty`);
 	return lines.map((line) => Object.fromEntries(header.map((name, index) => [name, line[index] ?? ''])));
 }

@@ -1,3 +1,4 @@
+export { type Network, solveNetwork } from './electrical/network.js';
 export { type SimulatedHours, simulatedHours } from './energy/simulated-hours.js';
 export {
 	type HourlyPowers,
@@ -70,4 +71,17 @@ export {
 } from './topic/sizing.js';
 export { monthNames, showValue } from './topic/value.js';
 export { topicNamed, topics } from './topics/index.js';
+export type { AnyEquipment, Values } from './van/equipment/declare.js';
+export { equipment, equipmentOf } from './van/equipment/index.js';
+export {
+	type Change,
+	changed,
+	changeSchema,
+	emptyVan,
+	freeId,
+	labelOf,
+	type Piece,
+	settled,
+	type Van,
+} from './van/van.js';
 export { calculationVersion } from './version.js';
