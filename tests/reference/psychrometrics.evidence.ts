@@ -1,11 +1,11 @@
 import { airDensityKgM3, airHeatWK } from '../../packages/core/src/climate/air.js';
 import {
-	boilingPointC,
 	dewPointC,
 	humidityRatio,
 	moistEnthalpyJKg,
 	moistVolumeM3Kg,
 	saturationPressurePa,
+	saturationTemperatureC,
 } from '../../packages/core/src/climate/psychrometrics.js';
 import { readTable } from './csv.js';
 import type { EvidenceRow } from './evidence.js';
@@ -149,7 +149,7 @@ const boiling: EvidenceRow[] = atmosphere.map((row) => ({
 	published: Number(row.water_boiling_point_c),
 	unit: '°C',
 	tolerance: { abs: 0.03 },
-	ours: () => boilingPointC(Number(row.pressure_kpa) * 1000),
+	ours: () => saturationTemperatureC(Number(row.pressure_kpa) * 1000),
 }));
 
 const flows: EvidenceRow[] = [

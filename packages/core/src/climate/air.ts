@@ -1,7 +1,7 @@
 /** Gas constant of dry air [J/kgK]: ISO 2533. */
 const gasConstantJKgK = 287.05287;
 /** Specific heat of air at constant pressure [J/kgK]. */
-export const airHeatJKgK = 1005;
+const airHeatJKgK = 1005;
 
 /** Density of dry air by the ideal gas law [kg/m³]. */
 export function airDensityKgM3(temperatureC: number, pressureKPa: number): number {

@@ -70,8 +70,3 @@ export function moistEnthalpyJKg(temperatureC: number, ratio: number): number {
 export function moistVolumeM3Kg(temperatureC: number, ratio: number, pressurePa: number): number {
 	return (287.042 * (temperatureC + 273.15) * (1 + 1.607858 * ratio)) / pressurePa;
 }
-
-/** Boiling point of water [°C] under an air pressure. */
-export function boilingPointC(pressurePa: number): number {
-	return saturationTemperatureC(pressurePa);
-}

@@ -29,7 +29,7 @@ export interface Fitout {
 	readonly cabClosed: boolean;
 }
 
-export type PartName = 'walls' | 'roof' | 'floor' | 'windows' | 'cab glass' | 'cab metal' | 'cab curtain';
+type PartName = 'walls' | 'roof' | 'floor' | 'windows' | 'cab glass' | 'cab metal' | 'cab curtain';
 
 /** One part of the shell. */
 export interface Part {
@@ -41,10 +41,10 @@ export interface Part {
 }
 
 /** A hollow steel rib 60 mm wide carries heat by its two webs of 1 mm; what fills it hardly counts (common practice). */
-export const ribConductivityWmK = (materials.steel.conductivityWmK * 2 * 1) / 60;
+const ribConductivityWmK = (materials.steel.conductivityWmK * 2 * 1) / 60;
 
 /** Resistance that insulated window covers add [m²K/W] (common practice: 8 mm of foam and a little still air). */
-export const coverM2KW = 0.3;
+const coverM2KW = 0.3;
 /** Resistance of a heavy curtain and the film on its far side [m²K/W] (common practice). */
 const curtainM2KW = 0.2;
 /** A still air gap of about 15 mm between two panes [m²K/W] (ISO 6946, unventilated air layers, from memory). */

@@ -11,7 +11,7 @@ export interface PipeSize {
 	readonly source: Source;
 }
 
-export const pexSource = published('ASTM F876/F877', 'SDR 9 tubing, smallest bore (greatest wall)');
+const pexSource = published('ASTM F876/F877', 'SDR 9 tubing, smallest bore (greatest wall)');
 const metricPexSource = fromMemory('ISO 15875-2', 'pipe series S 3.2');
 
 // nominal size, outside diameter [in], average bore [in], smallest bore [in]

@@ -25,7 +25,7 @@ export const solarAbsorptance = {
 	coloured: 0.7,
 	black: 0.95,
 } as const;
-export type PaintName = keyof typeof solarAbsorptance;
+
 export const absorptanceSource = fromMemory(
 	'ASHRAE Handbook of Fundamentals',
 	'solar absorptance of painted surfaces',

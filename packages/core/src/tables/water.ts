@@ -53,8 +53,6 @@ export const waterRows: readonly WaterRow[] = rows.map(
 
 /** Heat given off by water as it freezes [kJ/kg]: IAPWS-06 ice against IF97 liquid at 0 °C, rounded. */
 export const fusionKjKg = 333.5;
-/** Specific heat of ice near 0 °C [kJ/kgK]. */
-export const iceSpecificHeatKjKgK = 2.097;
 /** Density of ice at 0 °C [kg/m³]. */
 export const iceDensityKgM3 = 916.7;
 export const iceSource = physics('IAPWS-06, ice Ih at 0 °C and 101.325 kPa');

@@ -77,6 +77,15 @@ describe('findings', () => {
 		expect(cured).not.toContain('pad-short');
 	});
 
+	test('a pipe that freezes solid splits', () => {
+		const finding = answered(freeze, { lengthM: 3, outsideC: -15 }).findings.find(
+			(one) => one.code === 'freezes-solid',
+		);
+		expect(finding?.text).toMatch(/9 % more room/);
+		expect(codesOf(freeze, { ...cold, insulationMm: 20 })).not.toContain('freezes-solid');
+		expect(codesOf(freeze, { lengthM: 3, outsideC: -15, padW: 200 })).not.toContain('freezes-solid');
+	});
+
 	test('a pad that can not keep it from freezing, and one that only misses its thermostat', () => {
 		const { lossPerKelvin = 0 } = numbersOf(freeze, cold);
 		expect(codesOf(freeze, { ...cold, padW: lossPerKelvin * 14 })).toContain('pad-too-small');

@@ -4,7 +4,7 @@ import { designHeating } from '../solar/climate.js';
 import { isDecision, readPlace } from '../solar/place-input.js';
 import { insulationOptions, materials } from '../tables/materials.js';
 import { surfaceResistances } from '../tables/surfaces.js';
-import { iceSource, waterSource } from '../tables/water.js';
+import { iceDensityKgM3, iceSource, waterSource } from '../tables/water.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, flag, type InputOf, place, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
@@ -579,6 +579,16 @@ function writeFindings(sheet: Sheet, input: Input, figures: Figures, outsideC: n
 			'freezes-tonight',
 			sheet.say`With no heat it freezes within ${night}. A pad of at least ${least}, or draining it, clears it.`,
 			physics('heat balance'),
+		);
+	}
+	if (figures.times.toSolidH < input.nightH && input.padW === undefined) {
+		const growth = writeNumber((waterAt(0).densityKgM3 / iceDensityKgM3 - 1) * 100, 0);
+		const solid = sheet.show('duration', figures.times.toSolidH, { round: 'down' });
+		sheet.finding(
+			'warning',
+			'freezes-solid',
+			sheet.say`It is solid after ${solid}: ice takes ${growth} % more room and splits pipes, pump, filter and valves.`,
+			iceSource,
 		);
 	}
 	if (input.padW !== undefined && input.padW < figures.holdW) {

@@ -35,7 +35,7 @@ export interface RunLoss {
 }
 
 /** Bore of an insert fitting over the bore of the pipe (common practice). */
-export const insertBoreRatio = 0.72;
+const insertBoreRatio = 0.72;
 
 /** Pressure lost on a run: straight pipe by Darcy-Weisbach, fittings by their K, rise by the weight of the water. */
 export function runLoss(run: PipeRun, boreMm: number): RunLoss {
