@@ -375,7 +375,7 @@ function writeTipping(
 		'prechargeKPa',
 		'pre-charge',
 		lowKPa,
-		sheet.say`fallen to ${shown} it gives ${gives}, a tenth less: time to top up the gas`,
+		sheet.say`down to ${shown} of gas, where it gives ${gives}, a tenth less`,
 		{ kind: 'pressure' },
 	);
 }

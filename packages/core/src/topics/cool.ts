@@ -709,12 +709,11 @@ function writeTipping(sheet: Sheet, input: Input, day: Day, unit: Unit, climate:
 	if (unit.powerW === null || unit.powerW < day.peak.totalW) return;
 	const outsideC = climate.highC + (unit.powerW - day.peak.totalW) / day.perKelvinWK;
 	const shown = sheet.show('temperature', outsideC, { round: 'down' });
-	const inside = sheet.show('temperature', input.insideC);
 	sheet.tipping(
 		'outsideC',
 		'highest outside temperature',
 		outsideC,
-		sheet.say`holds ${inside} up to about ${shown} outside`,
+		sheet.say`up to about ${shown} outside`,
 		{
 			kind: 'temperature',
 		},

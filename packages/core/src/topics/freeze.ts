@@ -402,7 +402,7 @@ function calculateFreeze(input: Input, sheet: Sheet) {
 		});
 	}
 	writeNeighbours(sheet, input, outsideC);
-	writeTipping(sheet, input, figures, outsideC);
+	writeTipping(sheet, input, figures);
 	writeFindings(sheet, input, figures, outsideC, bank);
 
 	const toIce = sheet.show('duration', figures.times.toFreezingH, { round: 'down' });
@@ -545,7 +545,7 @@ function writeNeighbours(sheet: Sheet, input: Input, outsideC: number): void {
 }
 
 /** The cold it stands through the night without heat. */
-function writeTipping(sheet: Sheet, input: Input, figures: Figures, outsideC: number): void {
+function writeTipping(sheet: Sheet, input: Input, figures: Figures): void {
 	const holds = (around: number) =>
 		freezeTimes(figures.massKg, figures.lossWK, input.startC, around).toFreezingH >= input.nightH;
 	let warm = 0;
@@ -562,9 +562,7 @@ function writeTipping(sheet: Sheet, input: Input, figures: Figures, outsideC: nu
 		'outsideC',
 		'temperature around it',
 		warm,
-		outsideC < warm
-			? sheet.say`without heat it stands ${night} only down to ${shown}`
-			: sheet.say`without heat it stands ${night} down to ${shown}`,
+		sheet.say`down to ${shown} for ${night} without heat`,
 		{ kind: 'temperature' },
 	);
 }

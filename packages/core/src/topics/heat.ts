@@ -565,7 +565,7 @@ function writeTipping(sheet: Sheet, input: Input, loss: Loss, heater: Heater, cl
 	const differenceK = (heater.chosenW * heater.share) / (loss.totalWK * reserve);
 	const outsideC = input.insideC - differenceK;
 	const shown = sheet.show('temperature', outsideC, { round: 'up' });
-	sheet.tipping('outsideC', 'outside temperature', outsideC, sheet.say`enough down to ${shown}`, {
+	sheet.tipping('outsideC', 'outside temperature', outsideC, sheet.say`down to ${shown}`, {
 		kind: 'temperature',
 	});
 	if (input.fuel === 'electric' || heater.share <= 0) return;
@@ -586,7 +586,7 @@ function writeTipping(sheet: Sheet, input: Input, loss: Loss, heater: Heater, cl
 		else high = middle;
 	}
 	const top = sheet.show('length', low, { decimals: 0, round: 'down' });
-	sheet.tipping('altitudeM', 'altitude', low, sheet.say`enough up to ${top}`, { kind: 'length' });
+	sheet.tipping('altitudeM', 'altitude', low, sheet.say`up to ${top}`, { kind: 'length' });
 }
 
 function writeFindings(

@@ -533,7 +533,7 @@ function writeTipping(sheet: Sheet, input: Input, figures: Figures): void {
 		'heatUps',
 		'full tanks heated a day',
 		heatUps,
-		sheet.say`the bank bears up to ${shown} tanks a day on the timer`,
+		sheet.say`up to ${shown} tanks a day on the timer`,
 		{
 			unit: '1/day',
 		},

@@ -547,7 +547,7 @@ function writeTipping(sheet: Sheet, input: Input, target: Surface, outsideC: num
 	if (input.airM3H === undefined || input.airM3H < target.nightM3H) return;
 	const people = Math.floor(peopleBorne(input, target, outsideC, input.airM3H));
 	if (people <= input.people) return;
-	sheet.tipping('people', 'people', people, sheet.say`dry with up to ${people} people`, {});
+	sheet.tipping('people', 'people', people, sheet.say`up to ${people} people`, {});
 }
 
 function peopleBorne(input: Input, target: Surface, outsideC: number, airM3H: number): number {

@@ -417,8 +417,8 @@ function writeTipping(sheet: Sheet, input: Input, days: Days, wantedD: number | 
 		'running time of a shower',
 		showerH,
 		grayFirst
-			? sheet.say`with showers below ${shown} the fresh tank would be the first`
-			: sheet.say`with showers above ${shown} the gray tank would be the first`,
+			? sheet.say`down to ${shown} a shower, below which the fresh tank is the first`
+			: sheet.say`up to ${shown} a shower, above which the gray tank is the first`,
 		{ kind: 'duration' },
 	);
 }

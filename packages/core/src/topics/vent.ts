@@ -485,7 +485,7 @@ function writeTipping(sheet: Sheet, input: Input, air: Air): void {
 		'intakeM2',
 		'intake opening',
 		areaM2,
-		sheet.say`below ${shown} the fan loses more than a tenth of its flow`,
+		sheet.say`down to ${shown} of intake, below which the fan loses more than a tenth`,
 		{
 			kind: 'area',
 		},
