@@ -389,7 +389,7 @@ function calculateCool(input: Input, sheet: Sheet) {
 	writeWorking(sheet, input, day, unit, climate, stay.bank.voltageV);
 	writeResults(sheet, day, unit, stay);
 	writeNeighbours(sheet, input, box, fitout, climate, unit);
-	writeTipping(sheet, input, day, unit, climate);
+	writeTipping(sheet, day, unit, climate);
 	writeFindings(sheet, input, day, unit, stay);
 
 	const gain = sheet.show('power', day.peak.totalW, { round: 'up' });
@@ -705,7 +705,7 @@ function worstGainW(input: Input, box: Box, fitout: Fitout, climate: Climate): n
 }
 
 /** The outside temperature up to which the unit keeps up. */
-function writeTipping(sheet: Sheet, input: Input, day: Day, unit: Unit, climate: Climate): void {
+function writeTipping(sheet: Sheet, day: Day, unit: Unit, climate: Climate): void {
 	if (unit.powerW === null || unit.powerW < day.peak.totalW) return;
 	const outsideC = climate.highC + (unit.powerW - day.peak.totalW) / day.perKelvinWK;
 	const shown = sheet.show('temperature', outsideC, { round: 'down' });
