@@ -48,13 +48,18 @@ export async function drawAxles(picture: AxlesPicture): Promise<Figure> {
 		const rating = left + along(row.ratingKg);
 		const text = `rating ${ratingText}`;
 		const half = textWidth(text, 13) / 2;
+		// Under its mark, but never over the verdict nor over the edge.
+		const ratingEnd = Math.min(
+			Math.max(rating + half, left + textWidth(verdict, 13, true) + 12 + 2 * half),
+			left + room,
+		);
 		if (row.loadKg > row.ratingKg) {
 			// What is over the rating is hatched and said in words.
 			shapes.push(...hatched({ from: rating, to: left + along(row.loadKg), top: top + 20 }));
 		}
 		shapes.push(
 			line([rating, top + 16], [rating, top + 46], { strokeWidth: 3, stroke: ink.text }),
-			label(text, Math.min(rating + half, left + room), top + 58, { anchor: 'end', size: 13 }),
+			label(text, ratingEnd, top + 58, { anchor: 'end', size: 13 }),
 			label(verdict, left, top + 58, { size: 13, bold: true }),
 		);
 	});

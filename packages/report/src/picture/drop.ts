@@ -3,7 +3,7 @@ import { type Figure, figure, heading, phoneWidth, strokes } from './figure.js';
 import { textWidth } from './font.js';
 import { clearTag, plot, tag } from './plot.js';
 import { roundScale, spread } from './scale.js';
-import { circle, ink, label, line, type Shape } from './shape.js';
+import { circle, ink, label, line, type Shape, smallText } from './shape.js';
 
 /** Voltage drop of a run against its length, for the size chosen and its neighbours. */
 export interface DropPicture {
@@ -78,16 +78,6 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 		const { field, at } = drawn;
 		const [runX] = at(length.value, 0);
 		const [, limitY] = at(0, limit * 100);
-		const curves = [
-			...sizes.map((size) => [at(0, 0), at(x.max, ofSize(size, x.max))]),
-			// The marker of this run is in the way too.
-			[at(length.value, 0), at(length.value, y.max)],
-		];
-		const limitPlaces = [limitY - 10, limitY + 10].flatMap((middle) => [
-			[field.left + 5, middle, 'start'] as const,
-			[field.right - 5, middle, 'end'] as const,
-			[runX + 60, middle, 'start'] as const,
-		]);
 		const nameYs = spread(
 			sizes.map((size) => at(0, ofSize(size, x.max))[1]),
 			16,
@@ -98,6 +88,24 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 			15,
 			{ from: field.top + 26, to: field.bottom - 9 },
 		);
+		// In the way of the limit's name: the lines, the marker of this run and the figures beside it.
+		const curves = [
+			...sizes.map((size) => [at(0, 0), at(x.max, ofSize(size, x.max))]),
+			[at(length.value, 0), at(length.value, y.max)],
+			...sizes.map((size, index): [number, number][] => {
+				const right = runX + 12 + textWidth(dropText(size, limit), smallText, true);
+				const middle = valueYs[index] as number;
+				return [middle - 8, middle, middle + 8].flatMap((height): [number, number][] => [
+					[runX, height],
+					[right, height],
+				]);
+			}),
+		];
+		const limitPlaces = [limitY - 10, limitY + 10].flatMap((middle) => [
+			[field.left + 5, middle, 'start'] as const,
+			[field.right - 5, middle, 'end'] as const,
+			[runX + 60, middle, 'start'] as const,
+		]);
 		return [
 			line([field.left, limitY], [field.right, limitY], { dash: [9, 3, 2, 3] }),
 			line([runX, field.top], [runX, field.bottom], { strokeWidth: 1, stroke: ink.quiet }),

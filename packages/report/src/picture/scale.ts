@@ -11,11 +11,12 @@ export interface Scale {
  */
 export function roundScale(lowest: number, highest: number, most: number): Scale {
 	const low = Math.min(0, lowest);
-	const high = Math.max(0, highest);
-	const span = high - low || 1;
+	// Where everything is zero there is still an axis to draw.
+	const high = highest > 0 || low < 0 ? Math.max(0, highest) : 1;
+	const span = high - low;
 	const power = 10 ** Math.floor(Math.log10(span / most));
 	const step = ([1, 2, 2.5, 5, 10, 20].find((factor) => steps(factor * power) <= most) as number) * power;
-	return { min: down(low, step), max: up(high, step) || step, step };
+	return { min: down(low, step), max: up(high, step), step };
 
 	function steps(size: number): number {
 		return Math.round((up(high, size) - down(low, size)) / size);

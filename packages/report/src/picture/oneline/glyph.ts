@@ -31,8 +31,8 @@ export interface Glyph {
 const wire = { stroke: ink.text, strokeWidth: 1.5 } as const;
 const barStroke = { stroke: ink.text, strokeWidth: 5 } as const;
 const lineHeight = 14;
-/** room of one run beside another [CSS px] */
-const portPitch = 108;
+/** room between a run's words and the next run [CSS px] */
+const portGap = 14;
 const nameSize = 13;
 const nameLine = 16;
 /** room of a name beside its symbol [CSS px] */
@@ -59,8 +59,10 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 	// Devices at the lower end of the runs from above hang over the part, level with one another.
 	const stubs = incoming.map((one) => drawStub(one, part.id, units));
 	const stubHeight = Math.max(0, ...stubs.map(({ height }) => height));
+	const places = portsOf(stubs);
+	const lastIn = places.at(-1) ?? firstPort;
 	stubs.forEach((stub, index) => {
-		const x = firstPort + index * portPitch;
+		const x = places[index] as number;
 		shapes.push(
 			line([x, 0], [x, stubHeight - stub.height], wire),
 			moved(x, stubHeight - stub.height, stub.shapes),
@@ -70,8 +72,7 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 	});
 	let y = stubHeight + (incoming.length > 0 ? 8 : 0);
 	if (incoming.length > 0) {
-		incoming.forEach((_, index) => {
-			const x = firstPort + index * portPitch;
+		places.forEach((x) => {
 			shapes.push(line([x, stubHeight], [x, y], wire));
 		});
 	}
@@ -82,7 +83,6 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 	return { id: part.id, width: right, height: y, shapes, ports, solid };
 
 	function drawBus(): void {
-		const lastIn = firstPort + Math.max(0, incoming.length - 1) * portPitch;
 		const barRight = Math.max(lastIn + 20, 60);
 		shapes.push(line([firstPort - 2.5, y], [barRight, y], barStroke));
 		right = Math.max(right, barRight);
@@ -126,7 +126,6 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 	function drawPart(): void {
 		const symbol = partSymbol(part);
 		const x = Math.max(firstPort, symbol.halfWidth + 2);
-		const lastIn = firstPort + Math.max(0, incoming.length - 1) * portPitch;
 		if (incoming.length > 1) {
 			shapes.push(line([firstPort, y], [lastIn, y], wire), line([firstPort, y], [firstPort, y + 8], wire));
 			y += 8;
@@ -173,19 +172,31 @@ export function drawGlyph({ part, runs, rows, units, width }: GlyphOptions): Gly
 
 	function drawOutgoing(): void {
 		if (outgoing.length === 0) return;
-		const lastOut = firstPort + (outgoing.length - 1) * portPitch;
+		const drawn = outgoing.map((one) => drawStub(one, part.id, units));
+		const placesOut = portsOf(drawn);
+		const lastOut = placesOut.at(-1) ?? firstPort;
 		const stroke = part.kind === 'busbar' ? barStroke : wire;
 		if (outgoing.length > 1) shapes.push(line([firstPort - stroke.strokeWidth / 2, y], [lastOut, y], stroke));
-		const drawn = outgoing.map((one) => drawStub(one, part.id, units));
 		const tallest = Math.max(...drawn.map(({ height }) => height));
 		drawn.forEach((stub, index) => {
-			const x = firstPort + index * portPitch;
+			const x = placesOut[index] as number;
 			shapes.push(moved(x, y, stub.shapes), line([x, y + stub.height], [x, y + tallest], wire));
 			ports.push({ run: (outgoing[index] as CoreRun).run, side: 'bottom', x });
 			right = Math.max(right, x + stub.width);
 		});
 		y += tallest;
 	}
+}
+
+/** Where runs beside one another leave a part, so that the words of one clear the next. */
+function portsOf(stubs: readonly { readonly width: number }[]): number[] {
+	const places: number[] = [];
+	let x = firstPort;
+	for (const { width } of stubs) {
+		places.push(x);
+		x += Math.max(60, width + portGap);
+	}
+	return places;
 }
 
 /**
