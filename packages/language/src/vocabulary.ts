@@ -38,8 +38,13 @@ export class Vocabulary {
 	readonly #longestFrom = new Map<string, number>();
 	readonly #single = new Map<string, string[]>();
 	readonly #known = new Set<string>();
+	readonly #others = new Set<string>();
 
-	constructor(subjects: readonly Subject[]) {
+	/**
+	 * @param others words that mean nothing here but are no slips of those that do
+	 */
+	constructor(subjects: readonly Subject[], others: Iterable<string> = []) {
+		for (const word of others) this.#others.add(word);
 		for (const topic of subjects) {
 			topic.words.forEach((word, rank) => {
 				this.#add(word, { means: 'topic', topic: topic.name, rank });
@@ -164,7 +169,7 @@ export class Vocabulary {
 
 	/** The one known word a slip away, or the word itself where there is none or more than one. */
 	#mend(word: string): string {
-		if (word.length < 4 || this.#known.has(word) || /\d/.test(word)) return word;
+		if (word.length < 4 || this.#known.has(word) || this.#others.has(word) || /\d/.test(word)) return word;
 		const candidates = [
 			...(this.#single.get(word[0] as string) ?? []),
 			...(this.#single.get(word[1] as string) ?? []),

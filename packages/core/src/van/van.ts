@@ -114,7 +114,7 @@ export function settled(
 	context: Context,
 ): { readonly values: Values; readonly refusals: readonly Refusal[] } {
 	const declared: AnyEquipment = equipmentOf(kind);
-	const known: Record<string, unknown> = {};
+	const known: Record<string, number | string | boolean> = {};
 	const refusals: Refusal[] = [];
 	for (const [name, value] of Object.entries(values)) {
 		const field = declared.fields[name];

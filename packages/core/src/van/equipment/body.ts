@@ -50,7 +50,7 @@ export const body = declareEquipment({
 			min: 900,
 			max: 12_000,
 			aliases: words(
-				'scale weight|scaled|scales|weighed|weighed in at|on the scale|on the scales|as built|current weight|gewogen|auf der waage|pesada|en báscula',
+				'weighs|scale weight|scaled|scales|weighed|weighed in at|on the scale|on the scales|as built|current weight|gewogen|auf der waage|pesada|en báscula',
 			),
 		}),
 		wheelbase: choice({ label: 'size of the van', options: wheelbaseOptions }),
@@ -197,13 +197,13 @@ export const cargo = declareEquipment({
 	label: 'cargo',
 	system: 'weight',
 	words: words(
-		'bikes|bike|bicycles|bicycle|mountain bikes|ebikes|e-bikes|motorcycle|motorbike|dirt bike|scooter|kayak|kayaks|canoe|surfboard|surfboards|paddle boards|paddle board|skis|ski gear|tools|tool box|gear|climbing gear|luggage|roof box|cargo box|cargo|spare tire|spare wheel|recovery boards|storage box|dog|dogs|bicicletas|bicicleta|bicis|bici|moto|tablas de surf|kayaks|herramientas|equipaje|cofre de techo|perro|perros|rueda de repuesto|fahrräder|fahrrad|räder|motorrad|roller|surfbretter|ski|werkzeug|gepäck|dachbox|hund|hunde|ersatzrad|ausrüstung',
+		'bikes|bike|bicycles|bicycle|mountain bikes|ebikes|e-bikes|motorcycle|motorbike|dirt bike|scooter|kayak|kayaks|canoe|surfboard|surfboards|paddle boards|paddle board|skis|ski gear|tools|tool box|gear|climbing gear|luggage|roof box|cargo box|cargo|spare tire|spare wheel|recovery boards|storage box|dog|dogs|bicicletas|bicicleta|bicis|bici|moto|tablas de surf|herramientas|equipaje|cofre de techo|perro|perros|rueda de repuesto|fahrräder|fahrrad|räder|motorrad|roller|surfbretter|ski|werkzeug|gepäck|dachbox|hund|hunde|ersatzrad|ausrüstung',
 	),
 	fields: {
 		name: text({
 			label: 'what',
 			words: words(
-				'bikes|bike|bicycles|motorcycle|motorbike|dirt bike|scooter|kayak|kayaks|canoe|surfboard|surfboards|skis|tools|gear|luggage|roof box|cargo box|spare tire|spare wheel|storage box|dog|dogs|bicicletas|bicis|moto|kayaks|herramientas|equipaje|cofre de techo|perro|fahrräder|motorrad|roller|surfbretter|werkzeug|gepäck|dachbox|hund|ersatzrad|ausrüstung',
+				'bikes|bike|bicycles|motorcycle|motorbike|dirt bike|scooter|kayak|kayaks|canoe|surfboard|surfboards|skis|tools|gear|luggage|roof box|cargo box|spare tire|spare wheel|storage box|dog|dogs|bicicletas|bicis|moto|herramientas|equipaje|cofre de techo|perro|fahrräder|motorrad|roller|surfbretter|werkzeug|gepäck|dachbox|hund|ersatzrad|ausrüstung',
 			),
 		}),
 		count: howMany,

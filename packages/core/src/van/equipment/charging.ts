@@ -12,7 +12,7 @@ export const charger = declareEquipment({
 	label: 'shore charger',
 	system: 'energy',
 	words: words(
-		'shore charger|battery charger|charger|ac charger|ac-dc charger|mains charger|converter|converter charger|converter-charger|power converter|110v charger|plug-in charger|cargador|cargador de red|cargador de batería|cargador de baterías|cargador 230 v|ladegerät|batterieladegerät|netzladegerät|landstromladegerät|netzlader',
+		'shore charger|battery charger|charger|ac charger|ac-dc charger|mains charger|converter|converter charger|converter-charger|power converter|plug-in charger|cargador|cargador de red|cargador de batería|cargador de baterías|ladegerät|batterieladegerät|netzladegerät|landstromladegerät|netzlader',
 	),
 	fields: {
 		count: howMany,

@@ -59,7 +59,7 @@ export const heater = declareEquipment({
 				'unvented|ventless|vent-free|vent free|unvented heater|ventless heater|vent-free heater|no flue|no exhaust|without a flue|without exhaust|not vented|portable propane heater|catalytic heater|blue flame heater|kerosene heater|estufa catalítica|katalytofen|sin salida de humos|sin chimenea|ohne abgasrohr|ohne kamin|ohne abgasführung|petroleumofen',
 			),
 			no: words(
-				'vented|vented outside|exhaust outside|exhaust to outside|exhaust through the floor|sealed combustion|direct vent|with flue|con salida de humos|escape al exterior|mit abgasrohr|mit abgasführung|abgas nach außen',
+				'vented|vented outside|exhaust outside|exhaust to outside|exhaust through the floor|sealed combustion|direct vent|flue|salida de humos|escape al exterior|abgasrohr|abgasführung|abgas nach außen',
 			),
 		}),
 		...heaterDraw,

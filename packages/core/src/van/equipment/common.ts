@@ -19,7 +19,7 @@ export const circuitFields = {
 		min: 0.5,
 		max: 1000,
 		aliases: words(
-			'fuse|fuses|fused|fused at|fused with|on a fuse|breaker|breakers|breaker at|circuit breaker|protected by|sicherung|abgesichert|abgesichert mit|fusible|disyuntor|con fusible|magnetotérmico',
+			'fuse|fuses|fused|fused at|fused with|on a fuse|breaker|breakers|breaker at|circuit breaker|protected by|sicherung|abgesichert|abgesichert mit|fusible|disyuntor|magnetotérmico',
 		),
 	}),
 	wireSize: conductor({
@@ -107,7 +107,7 @@ export const consumerFields = {
 		label: 'where it is fed from',
 		options: {
 			mains: words(
-				'on inverter|on the inverter|off the inverter|via inverter|through the inverter|from the inverter|over the inverter|runs off the inverter|mains|household|residential|plugged in|ac powered|ac|am wechselrichter|über wechselrichter|über den wechselrichter|netz|con inversor|por el inversor|del inversor|a red',
+				'on inverter|on the inverter|off the inverter|via inverter|through the inverter|from the inverter|over the inverter|runs off the inverter|mains|household|residential|plugged in|ac powered|ac|am wechselrichter|über wechselrichter|über den wechselrichter|netz|por el inversor|del inversor|a red',
 			),
 			dc: words('dc|low voltage|from the battery|direct from the battery|gleichstrom|a batería'),
 		},

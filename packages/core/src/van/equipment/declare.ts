@@ -1,14 +1,14 @@
 import type { LoadItem } from '../../energy/loads.js';
 import type { Context } from '../../topic/context.js';
 import type { System } from '../../topic/declare.js';
-import type { Fields, FieldValue, InputOf } from '../../topic/field.js';
+import type { Fields, InputOf } from '../../topic/field.js';
 import type { Zone } from '../../weight/placing.js';
 
 /** What was said of one piece of equipment, by field. */
 export type Given<F extends Fields> = Partial<{ [K in keyof F]: Exclude<InputOf<F>[K], undefined> }>;
 
 /** Values of a piece of any kind, for code that handles them all. */
-export type Values = Readonly<Record<string, FieldValue>>;
+export type Values = Readonly<Record<string, number | string | boolean>>;
 
 /**
  * One kind of thing a van may carry, declared once: how people name it, what is known of it, what it draws and
@@ -63,6 +63,12 @@ export function declareEquipment<const F extends Fields>(
 		usualZone: null,
 		...equipment,
 	};
+}
+
+/** Of a figure for one and a figure for all, whichever were named: that for one. "400 Ah, 4 x 100 Ah" names both. */
+export function ofOne(one: number | undefined, all: number | undefined, many: number): number | undefined {
+	if (one !== undefined && all !== undefined) return Math.min(one, all);
+	return one ?? (all === undefined ? undefined : all / many);
 }
 
 /** "fridge|nevera" as a list; the words of a kind are many and short. */

@@ -3,10 +3,24 @@ import { chemistryWords } from '../../energy/bank-fields.js';
 import { chemistries } from '../../tables/batteries.js';
 import { choice, count, flag, quantity } from '../../topic/field.js';
 import { circuitFields, draw, howMany, placingFields } from './common.js';
-import { declareEquipment, words } from './declare.js';
+import { declareEquipment, ofOne, words } from './declare.js';
 
 /** Mass over energy of a battery [kg/Wh] (practice). */
 const kgPerWh = { lithium: 0.01, leadAcid: 0.027 };
+
+/** "lithium batteries" names the thing and its chemistry at once. */
+const namedChemistries = {
+	...chemistryWords,
+	lifepo4: [
+		...chemistryWords.lifepo4,
+		...words(
+			'lithium battery|lithium batteries|lithium bank|lifepo4 battery|lifepo4 batteries|batería de litio|baterías de litio|lithium-batterie|lithiumbatterie|lithiumbatterien|lithium-akku',
+		),
+	],
+	agm: [...chemistryWords.agm, ...words('agm battery|agm batteries|agms|agm-batterie|agm-batterien')],
+	gel: [...chemistryWords.gel, ...words('gel battery|gel batteries')],
+	flooded: [...chemistryWords.flooded, ...words('lead acid battery|golf cart batteries')],
+};
 
 export const battery = declareEquipment({
 	kind: 'battery',
@@ -65,7 +79,7 @@ export const battery = declareEquipment({
 		}),
 		chemistry: choice({
 			label: 'battery chemistry',
-			options: chemistryWords,
+			options: namedChemistries,
 			fallback: { value: 'lifepo4', why: 'what most conversions fit now (practice)', confirm: true },
 		}),
 		protectionA: quantity({
@@ -100,7 +114,7 @@ export const battery = declareEquipment({
 		heated: flag({
 			label: 'battery heated',
 			yes: words(
-				'heated|self-heated|self heated|self heating|self-heating|battery heater|with heating|battery heating pad|beheizt|selbstheizend|mit heizung|calefactada|calefactadas|autocalentable|con calefacción propia',
+				'heated|self-heated|self heated|self heating|self-heating|battery heater|battery heating pad|beheizt|selbstheizend|calefactada|calefactadas|autocalentable',
 			),
 			no: words('unheated|not heated|no heating|without heating|unbeheizt|ohne heizung|sin calefactar'),
 		}),
@@ -124,14 +138,18 @@ export const battery = declareEquipment({
 		massKg: placingFields.massKg,
 		zone: placingFields.zone,
 	},
-	settle: ({ totalAh, totalWh, ...rest }) => {
+	settle: ({ totalAh, totalWh, unitAh, unitWh, bankV, unitV, ...rest }) => {
 		const many = rest.unitCount ?? 1;
+		const ah = ofOne(unitAh, totalAh, many);
+		const wh = ofOne(unitWh, totalWh, many);
+		// Units in series can only add up: of two voltages the higher is the bank's.
+		const isSwapped = bankV !== undefined && unitV !== undefined && unitV > bankV;
 		return {
 			...rest,
-			...(totalAh !== undefined && rest.unitAh === undefined ? { unitAh: totalAh / many } : {}),
-			...(totalWh !== undefined && rest.unitWh === undefined && rest.unitAh === undefined
-				? { unitWh: totalWh / many }
-				: {}),
+			...(ah === undefined ? {} : { unitAh: ah }),
+			...(wh === undefined || ah !== undefined ? {} : { unitWh: wh }),
+			...(bankV === undefined ? {} : { bankV: isSwapped ? unitV : bankV }),
+			...(unitV === undefined ? {} : { unitV: isSwapped ? bankV : unitV }),
 		};
 	},
 	usualKg: (given) => {

@@ -32,7 +32,7 @@ export const propane = declareEquipment({
 		sealed: flag({
 			label: 'in a sealed locker vented to the outside',
 			yes: words(
-				'sealed|vented to outside|vented to the outside|vented through the floor|drop vent|estanco|ventilado al exterior|abgedichtet|nach außen belüftet|mit bodenentlüftung',
+				'sealed|vented to outside|vented to the outside|vented through the floor|drop vent|estanco|ventilado al exterior|abgedichtet|nach außen belüftet',
 			),
 			no: words(
 				'not sealed|no sealed locker|unsealed|no locker|without a locker|no vent|no drop vent|sin armario estanco|sin ventilación|ohne gaskasten|nicht abgedichtet',

@@ -24,7 +24,7 @@ export const fridge = declareEquipment({
 					'compressor fridge|compressor refrigerator|compressor|kompressorkühlschrank|kompressor|nevera de compresor',
 				),
 				absorption: words(
-					'absorption|absorption fridge|3-way fridge|three-way fridge|three way fridge|gas fridge|propane fridge|absorberkühlschrank|absorber|nevera trivalente|trivalente|nevera de absorción',
+					'absorption|absorption fridge|three-way fridge|three way fridge|gas fridge|propane fridge|absorberkühlschrank|absorber|nevera trivalente|trivalente|nevera de absorción',
 				),
 			},
 		}),
@@ -67,7 +67,7 @@ export const cooktop = declareEquipment({
 					'induction|induction cooktop|induction hob|induction burner|induction plate|electric|electric cooktop|electric hob|inducción|cocina de inducción|placa de inducción|induktion|induktionskochfeld|induktionsplatte|induktionsherd|induktionskocher|vitrocerámica|kochplatte',
 				),
 				gas: words(
-					'gas cooktop|gas stove|gas hob|gas burner|gas cooker|propane cooktop|propane stove|propane burner|propane cooker|lpg stove|butane stove|gas|propane|lpg|butane|cocina de gas|hornillo|hornillo de gas|fogón|fogones|de gas|gaskocher|gasherd|gaskochfeld|mit gas',
+					'gas cooktop|gas stove|gas hob|gas burner|gas cooker|propane cooktop|propane stove|propane burner|propane cooker|lpg stove|butane stove|gas|propane|lpg|butane|cocina de gas|hornillo|hornillo de gas|fogón|fogones|de gas|gaskocher|gasherd|gaskochfeld',
 				),
 				diesel: words('diesel cooktop|diesel stove|diesel'),
 				alcohol: words('alcohol|alcohol stove|spirituskocher|spiritus'),
@@ -110,7 +110,7 @@ export const lights = declareEquipment({
 	words: [
 		...loadWords('lights'),
 		...words(
-			'puck lights|puck light|ceiling lights|reading lights|spots|spotlights|dimmable lights|strip lights|lámparas|focos|tira led|tiras led|deckenlicht|spots|leselampen|led-streifen|led-spots',
+			'puck lights|puck light|ceiling lights|reading lights|spots|spotlights|dimmable lights|strip lights|lámparas|focos|tira led|tiras led|deckenlicht|leselampen|led-streifen|led-spots',
 		),
 	],
 	fields: consumerFields,

@@ -59,7 +59,7 @@ export const inverter = declareEquipment({
 		alwaysOn: flag({
 			label: 'always on',
 			yes: words(
-				'always on|left on|on all the time|on 24/7|stays on|runs all day|never switched off|siempre encendido|dauernd an|immer an|dauerbetrieb',
+				'always on|left on|on all the time|stays on|runs all day|never switched off|siempre encendido|dauernd an|immer an|dauerbetrieb',
 			),
 			no: words(
 				'switched off|only when needed|remote switch|turned off at night|solo cuando hace falta|nur bei bedarf',
@@ -89,7 +89,7 @@ export const shoreInlet = declareEquipment({
 	system: 'energy',
 	single: true,
 	words: words(
-		'shore inlet|shore power inlet|shore power|shore|shoreline|shore line|power inlet|inlet|hookup|hook-up|hookups|ehu|shore hookup|electric hookup|mains hookup|toma exterior|toma de corriente exterior|toma de 230 v|toma cee|conexión a red|conexión exterior|landstrom|landanschluss|landstromanschluss|cee-anschluss|cee anschluss|cee-steckdose|außensteckdose',
+		'shore inlet|shore power inlet|shore power|shore|shoreline|shore line|power inlet|inlet|hookup|hook-up|hookups|ehu|shore hookup|electric hookup|mains hookup|toma exterior|toma de corriente exterior|toma cee|conexión a red|conexión exterior|landstrom|landanschluss|landstromanschluss|cee-anschluss|cee anschluss|cee-steckdose|außensteckdose',
 	),
 	fields: {
 		ratingA: quantity({
@@ -131,7 +131,7 @@ export const mainsPanel = declareEquipment({
 	label: 'mains breaker panel',
 	system: 'wiring',
 	words: words(
-		'breaker panel|breaker box|ac panel|ac breaker panel|ac distribution panel|load center|load centre|consumer unit|ac breakers|ac distribution|sub panel|subpanel|mains panel|breaker panel|miniature breakers|mcbs|mcb|cuadro eléctrico|cuadro de 230 v|cuadro de 230|cuadro de protección|magnetotérmicos|sicherungskasten 230 v|verteilerkasten|unterverteilung|230-v-verteiler|leitungsschutzschalter|sicherungsautomat|sicherungsautomaten',
+		'breaker panel|breaker box|ac panel|ac breaker panel|ac distribution panel|load center|load centre|consumer unit|ac breakers|ac distribution|sub panel|subpanel|mains panel|miniature breakers|mcbs|mcb|cuadro eléctrico|cuadro de protección|magnetotérmicos|verteilerkasten|unterverteilung|leitungsschutzschalter|sicherungsautomat|sicherungsautomaten',
 	),
 	fields: {
 		count: howMany,

@@ -47,7 +47,7 @@ export const fuseBlock = declareEquipment({
 	label: 'fuse block',
 	system: 'wiring',
 	words: words(
-		'fuse block|fuse panel|fuse box|dc fuse block|dc fuse panel|dc panel|dc distribution panel|dc distribution|blade fuse block|fuse center|fuse holder block|dc breaker panel|caja de fusibles|portafusibles|cuadro de fusibles|cuadro de 12 v|sicherungskasten|sicherungshalter|sicherungsblock|12-v-verteilung|sicherungsverteiler|verteilerblock',
+		'fuse block|fuse panel|fuse box|dc fuse block|dc fuse panel|dc panel|dc distribution panel|dc distribution|blade fuse block|fuse center|fuse holder block|dc breaker panel|caja de fusibles|portafusibles|cuadro de fusibles|sicherungskasten|sicherungshalter|sicherungsblock|sicherungsverteiler|verteilerblock',
 	),
 	fields: {
 		count: howMany,

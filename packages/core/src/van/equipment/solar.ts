@@ -1,6 +1,6 @@
 import { choice, count, flag, quantity, text } from '../../topic/field.js';
 import { circuitFields, howMany, placingFields } from './common.js';
-import { declareEquipment, words } from './declare.js';
+import { declareEquipment, ofOne, words } from './declare.js';
 
 export const solar = declareEquipment({
 	kind: 'solar',
@@ -69,7 +69,7 @@ export const solar = declareEquipment({
 			yes: words(
 				'glued|glued down|flexible|flexibles|flexible panels|stuck down|geklebt|pegado|pegados|pegadas',
 			),
-			no: words('on rails|on brackets|on a rack|aufgeständert|con soporte'),
+			no: words('on rails|on brackets|on a rack|aufgeständert'),
 		}),
 		portable: flag({
 			label: 'portable',
@@ -85,10 +85,10 @@ export const solar = declareEquipment({
 		...circuitFields,
 		...placingFields,
 	},
-	settle: ({ totalW, ...rest }) => ({
-		...rest,
-		...(totalW !== undefined && rest.panelW === undefined ? { panelW: totalW / (rest.count ?? 1) } : {}),
-	}),
+	settle: ({ totalW, panelW, ...rest }) => {
+		const each = ofOne(panelW, totalW, rest.count ?? 1);
+		return each === undefined ? rest : { ...rest, panelW: each };
+	},
 	// 11 kg for a framed panel of 200 W with its feet; a flexible one a third.
 	usualKg: ({ count: many = 1, panelW, glued }) =>
 		panelW === undefined ? null : many * panelW * (glued === true ? 0.02 : 0.06),

@@ -37,7 +37,7 @@ export const trip = declareEquipment({
 	system: 'energy',
 	single: true,
 	words: words(
-		'off grid|off-grid|boondocking|boondock|dry camping|without hookups|autonomy|between charges|driving|drive|drives|on shore power every|plugged in every|full time|full-time|fulltime|weekends|weekend|weekender|winter|winters|winter camping|ski trips|summer|summers|all year|year round|year-round|four season|4 season|four-season|autonomía|sin conexión|sin enchufar|conducir|conduciendo|todo el año|invierno|verano|fines de semana|autark|autarkie|ohne landstrom|fahren|fahrt|ganzjährig|wintercamping|sommer|wochenenden|wintertauglich|freistehen|frei stehen',
+		'off grid|off-grid|boondocking|boondock|dry camping|without hookups|autonomy|between charges|driving|drive|drives|on shore power every|plugged in every|full time|full-time|fulltime|weekends|weekend|weekender|winter|winters|winter camping|ski trips|summer|summers|all year|year round|year-round|four season|four-season|autonomía|sin conexión|sin enchufar|conducir|conduciendo|todo el año|invierno|verano|fines de semana|autark|autarkie|ohne landstrom|fahren|fahrt|ganzjährig|wintercamping|sommer|wochenenden|wintertauglich|freistehen|frei stehen',
 	),
 	fields: {
 		offGridH: quantity({
@@ -69,7 +69,7 @@ export const trip = declareEquipment({
 			label: 'season',
 			options: {
 				winter: words(
-					'winter|winters|winter camping|ski trips|skiing|snow|four season|4 season|four-season|all year|year round|year-round|freezing|invierno|nieve|todo el año|esquiar|ganzjährig|wintercamping|wintertauglich|schnee|skifahren|im winter',
+					'winter|winters|winter camping|ski trips|skiing|snow|four season|four-season|all year|year round|year-round|freezing|invierno|nieve|todo el año|esquiar|ganzjährig|wintercamping|wintertauglich|schnee|skifahren|im winter',
 				),
 				summer: words(
 					'summer only|summers only|only in summer|summer|summers|verano|solo en verano|sommer|nur im sommer',

@@ -5,7 +5,7 @@ import { declareEquipment, words } from './declare.js';
 const outside = flag({
 	label: 'outside the heated space',
 	yes: words(
-		'outside|under the van|under the floor|underneath|underslung|under-slung|slung under|slung underneath|under floor|underfloor|under the chassis|below the floor|exterior|hung under|mounted under|unterflur|unter dem boden|unter dem fahrzeug|unterm boden|außen|bajo el chasis|bajo el piso|debajo del piso|bajo la furgoneta|bajos|en los bajos|exterior',
+		'outside|under the van|under the floor|underneath|underslung|under-slung|slung under|slung underneath|under floor|underfloor|under the chassis|below the floor|exterior|hung under|mounted under|unterflur|unter dem boden|unter dem fahrzeug|unterm boden|außen|bajo el chasis|bajo el piso|debajo del piso|bajo la furgoneta|bajos|en los bajos',
 	),
 	no: words(
 		'inside|inside the van|indoors|under the bed|in the garage|over the wheel well|innen|im innenraum|innenliegend|unter dem bett|dentro|interior|en el interior|bajo la cama|debajo de la cama',
@@ -14,7 +14,7 @@ const outside = flag({
 const heated = flag({
 	label: 'kept from freezing',
 	yes: words(
-		'heated|heated space|in the heated space|with a heating pad|with heating pad|winterized|insulated and heated|beheizt|frostsicher|calefactado|calefactada|con manta térmica',
+		'heated|heated space|in the heated space|winterized|insulated and heated|beheizt|frostsicher|calefactado|calefactada',
 	),
 	no: words('unheated|not heated|no heating|no heating pad|unbeheizt|ohne heizung|sin calefactar'),
 });
@@ -150,19 +150,19 @@ export const waterHeater = declareEquipment({
 				'left on|always on|on all day|no timer|without a timer|stays on|siempre encendido|sin temporizador|immer an|dauernd an|ohne zeitschaltuhr',
 			),
 			no: words(
-				'on a timer|with a timer|timer|only on shore|only on shore power|shore only|con temporizador|mit zeitschaltuhr|nur am landstrom|solo con toma exterior',
+				'on a timer|timer|only on shore|only on shore power|shore only|nur am landstrom|solo con toma exterior',
 			),
 		}),
 		onBank: choice({
 			label: 'what feeds its element',
 			options: {
 				inverter: words(
-					'on the inverter|off the inverter|from the inverter|through the inverter|via the inverter|via inverter|am wechselrichter|über wechselrichter|über den wechselrichter|con inversor|por el inversor|del inversor',
+					'on the inverter|off the inverter|from the inverter|through the inverter|via the inverter|via inverter|am wechselrichter|über wechselrichter|über den wechselrichter|por el inversor|del inversor',
 				),
 				mains: words(
 					'only on shore|only on shore power|shore only|on shore power|nur am landstrom|solo con toma exterior',
 				),
-				dc: words('dc|from the battery|12v element'),
+				dc: words('dc|from the battery'),
 			},
 		}),
 		...circuitFields,

@@ -1,0 +1,134 @@
+import {
+	type Change,
+	type Context,
+	changed,
+	equipmentOf,
+	freeId,
+	labelOf,
+	type Piece,
+	settled,
+	type Values,
+	type Van,
+} from '@lugbook/core';
+import type { Description, Mention } from './describe.js';
+import { countFieldOf } from './take.js';
+
+export interface Told {
+	readonly changes: readonly Change[];
+	readonly notes: readonly string[];
+	/** what a description left open: "CO alarm" */
+	readonly unsure: readonly string[];
+}
+
+/** The steps that bring a van to what a description tells. */
+export function changesFor(van: Van, description: Description): Told {
+	return new Teller(van, description.context).run(description.mentions);
+}
+
+class Teller {
+	#van: Van;
+	readonly #context: Context;
+	readonly #changes: Change[] = [];
+	readonly #notes: string[] = [];
+	readonly #unsure = new Set<string>();
+	/** pieces told of in this description: there the first figure stands, elsewhere the newer one */
+	readonly #told = new Set<string>();
+
+	constructor(van: Van, context: Context) {
+		this.#van = van;
+		this.#context = context;
+	}
+
+	run(mentions: readonly Mention[]): Told {
+		// What is pointed at ("off the inverter") may be told of in full later on.
+		const pointed = mentions.filter((mention) => mention.status === 'present' && mention.isPointed);
+		for (const mention of mentions) {
+			if (mention.status === 'present' && !mention.isPointed) this.#present(mention);
+		}
+		for (const mention of pointed) this.#present(mention);
+		for (const { kind, status } of mentions) {
+			if (status === 'absent') this.#apply({ change: 'absent', kind });
+			if (status === 'unsure' && !this.#has(kind)) this.#unsure.add(equipmentOf(kind).label);
+		}
+		return { changes: this.#changes, notes: this.#notes, unsure: [...this.#unsure] };
+	}
+
+	#has(kind: string): boolean {
+		return this.#van.pieces.some((piece) => piece.kind === kind);
+	}
+
+	#apply(change: Change): void {
+		const after = changed(this.#van, [change]);
+		if (after === this.#van) return;
+		this.#van = after;
+		this.#changes.push(change);
+	}
+
+	#present(mention: Mention): void {
+		const { kind } = mention;
+		const read = Object.fromEntries(mention.given.map(({ name, value }) => [name, value]));
+		const { values, refusals } = settled(kind, read as Values, this.#context);
+		for (const { text, instead } of refusals) this.#notes.push(`${text} ${instead}`);
+		const same = this.#piecesLike(kind, values);
+		const meant = this.#meant(mention, values, same);
+		if (meant === null) {
+			const id = freeId(this.#van, kind, typeof values.name === 'string' ? values.name : null);
+			this.#told.add(id);
+			this.#apply({ change: 'add', id, kind, values });
+			return;
+		}
+		this.#set(meant, values);
+		this.#told.add(meant.id);
+	}
+
+	/** Pieces of the kind; of appliances and cargo those of the name. */
+	#piecesLike(kind: string, values: Values): Piece[] {
+		return this.#van.pieces.filter(
+			(piece) =>
+				piece.kind === kind &&
+				(values.name === undefined || piece.values.name === undefined || piece.values.name === values.name),
+		);
+	}
+
+	/** The piece a mention speaks of, or null where it names a new one. */
+	#meant(mention: Mention, values: Values, same: readonly Piece[]): Piece | null {
+		const last = same.at(-1);
+		if (last === undefined) return null;
+		if (equipmentOf(mention.kind).single) return last;
+		if (mention.article === 'another') return null;
+		if (Object.keys(values).length === 0) return last;
+		const countName = countFieldOf(mention.kind)?.[0];
+		const isCounted = countName !== undefined && values[countName] !== undefined;
+		const clash = (piece: Piece) =>
+			Object.entries(values).some(([name, value]) => {
+				const before = piece.values[name];
+				if (before === undefined || before === value) return false;
+				// "the fan" after one roof fan is that fan, whatever its words lack.
+				return !(mention.article === 'definite' && same.length === 1 && typeof value !== 'number');
+			});
+		const repeats = (piece: Piece) =>
+			Object.entries(values).some(
+				([name, value]) => typeof value === 'number' && piece.values[name] === value,
+			);
+		const fitting = same.filter((piece) => !clash(piece));
+		const meant = fitting.at(-1);
+		if (meant === undefined) return null;
+		const isNew = (mention.article === 'indefinite' || isCounted) && repeats(meant);
+		return isNew ? null : meant;
+	}
+
+	#set(piece: Piece, values: Values): void {
+		const isTold = this.#told.has(piece.id);
+		const news = Object.entries(values).filter(([name, value]) => {
+			const before = piece.values[name];
+			if (before === value) return false;
+			if (before === undefined || !isTold) return true;
+			if (typeof value === 'number') {
+				this.#notes.push(`Two figures were told for the ${labelOf(piece)}; the first one stands.`);
+			}
+			return false;
+		});
+		if (news.length > 0)
+			this.#apply({ change: 'set', id: piece.id, values: Object.fromEntries(news) as never });
+	}
+}

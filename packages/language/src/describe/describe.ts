@@ -1,0 +1,309 @@
+import type { Context } from '@lugbook/core';
+import { type Element, isFiller, meaningsFor } from '../elements.js';
+import type { Given } from '../fill.js';
+import { contextOf } from '../message-context.js';
+import { type Clause, clausesOf } from './clauses.js';
+import { attachmentsOf, type Head, headsOf } from './heads.js';
+import { impliedKinds } from './implied.js';
+import { type PlaceNamed, placeNamed } from './place.js';
+import { shared } from './share.js';
+import { subjectOf } from './subjects.js';
+import { take } from './take.js';
+import { kindsNamed, kindsServed, type Span, Text, textOf } from './text.js';
+import { alternatives, belongings, joins, narrative, negations, states, weak } from './words.js';
+
+/** Longest description that is read [UTF-16 units]; some 500 words. */
+export const longestDescription = 4000;
+
+/** One piece of equipment as it was told. */
+export interface Mention {
+	readonly kind: string;
+	readonly status: 'present' | 'absent' | 'unsure';
+	readonly given: readonly Given[];
+	/** the words it was read from */
+	readonly said: string;
+	/** named as a new one or as one spoken of before */
+	readonly article: Head['article'];
+	/** only pointed at by another piece: "runs off the inverter" */
+	readonly isPointed: boolean;
+}
+
+export interface Description {
+	readonly mentions: readonly Mention[];
+	readonly notes: readonly string[];
+	/** what was written but found no use, in the words of the text */
+	readonly unread: readonly string[];
+	readonly context: Context;
+	readonly tooLong: boolean;
+}
+
+/** Reads a paragraph or a list as the equipment of a van. Deterministic. */
+export function describe(message: string, base: Context): Description {
+	if (message.length > longestDescription) {
+		return { mentions: [], notes: [], unread: [], context: base, tooLong: true };
+	}
+	const text = new Text(message);
+	const context = contextOf(text.elements(null), message, base);
+	return new Describer(text, context).run();
+}
+
+interface Draft {
+	readonly kind: string;
+	readonly spans: Span[];
+	readonly status: Mention['status'];
+	readonly article: Head['article'];
+	readonly isPointed: boolean;
+	/** its line lists fuses: currents in it are ratings */
+	readonly fuses: boolean;
+	readonly head: Element | null;
+}
+
+class Describer {
+	readonly #text: Text;
+	readonly #context: Context;
+	readonly #drafts: Draft[] = [];
+	readonly #used: Span[] = [];
+	readonly #notes: string[] = [];
+	/** the piece that a clause without a word of its own belongs to */
+	#current: Draft | null = null;
+	#fuseLine = -1;
+
+	constructor(text: Text, context: Context) {
+		this.#text = text;
+		this.#context = context;
+	}
+
+	run(): Description {
+		const place = placeNamed(this.#text, this.#context);
+		if (place !== null) {
+			this.#used.push(...place.spans);
+			this.#notes.push(...place.notes);
+		}
+		const clauses = clausesOf(this.#text).flatMap((clause) => outside(clause, place?.spans ?? []));
+		this.#carryNegation(clauses);
+		for (const clause of clauses) this.#read(clause);
+		const mentions = this.#drafts.flatMap((draft) => this.#mention(draft));
+		return {
+			mentions: place === null ? mentions : withPlace(mentions, place),
+			notes: this.#notes,
+			unread: this.#unread(),
+			context: this.#context,
+			tooLong: false,
+		};
+	}
+
+	/** "no inverter, shore power or generator": a list that ends in "or" is denied as a whole. */
+	readonly #alsoDenied = new Set<Clause>();
+	#carryNegation(clauses: readonly Clause[]): void {
+		for (const [index, clause] of clauses.entries()) {
+			if (!headsOf(clause, this.#text).some(({ status }) => status === 'absent')) continue;
+			const members: Clause[] = [];
+			for (const next of clauses.slice(index + 1)) {
+				const isListed = next.sentence === clause.sentence && headsOf(next, this.#text).length > 0;
+				const hasFigures = next.elements.some(({ type }) => type === 'quantity');
+				if (!isListed || hasFigures || next.elements.some((one) => negations.has(textOf(one)))) break;
+				members.push(next);
+				if (next.elements.some((one) => alternatives.has(textOf(one)))) {
+					for (const member of members) this.#alsoDenied.add(member);
+					break;
+				}
+			}
+		}
+	}
+
+	#read(clause: Clause): void {
+		const isDenied = this.#alsoDenied.has(clause);
+		const heads = headsOf(clause, this.#text)
+			.filter((head) => !this.#isWeak(head, clause))
+			.map((head): Head => {
+				const inList = clause.elements.slice(0, head.at).some((one) => alternatives.has(textOf(one)));
+				const first = headsOf(clause, this.#text)[0];
+				const follows = inList && first?.status === 'absent';
+				return isDenied || follows ? { ...head, status: 'absent' } : head;
+			});
+		this.#noteFuseLine(clause);
+		const own = heads.filter((head) => !head.isPointed);
+		const main = own.length > 0 ? own : heads.filter((head) => !this.#isKnown(head));
+		if (main.length === 0 || (main.length === 1 && this.#isAttribute(main[0] as Head, clause))) {
+			this.#use(heads.map(({ element }) => element));
+			this.#headless(clause);
+			return;
+		}
+		this.#use(heads.map(({ element }) => element));
+		for (const { head, kind, span } of shared(this.#text, clause, main, this.#context)) {
+			this.#begin(kind, span, head, clause);
+		}
+	}
+
+	#begin(kind: string, span: Span, head: Head, clause: Clause): void {
+		const known = this.#drafts.find((draft) => draft.kind === kind && draft.status === 'present');
+		if (known !== undefined && subjectOf(kind).single && head.status === 'present') {
+			known.spans.push(span);
+			this.#current = known;
+			return;
+		}
+		const draft: Draft = {
+			kind,
+			spans: [span],
+			status: head.status,
+			article: head.article,
+			isPointed: head.isPointed,
+			fuses: this.#fuseLine === clause.line && !['fuse-block', 'main-fuse'].includes(kind),
+			head: head.element,
+		};
+		this.#drafts.push(draft);
+		if (head.status === 'present' && !head.isPointed) this.#current = draft;
+		else if (head.status !== 'present') this.#current = null;
+	}
+
+	/** "Fuses: fridge 10 A, pump 10 A". */
+	#noteFuseLine(clause: Clause): void {
+		if (!clause.beginsLine) return;
+		const [first, second] = clause.elements;
+		const isHeading = second?.type === 'mark' && second.mark === ':';
+		if (first !== undefined && isHeading && kindsNamed(first).some((kind) => /^fuse/.test(kind))) {
+			this.#fuseLine = clause.line;
+		}
+	}
+
+	/** "20 gal gray" names a tank, "gray cabinets" does not: some words count only beside a figure of theirs. */
+	#isWeak(head: Head, clause: Clause): boolean {
+		if (!weak.has(textOf(head.element))) return false;
+		return !head.kinds.some((kind) => {
+			const { given, claimed } = take(this.#text, kind, [clause], this.#context);
+			const hasFigure = [...claimed].some((one) => one.type === 'quantity' || one.type === 'number');
+			return hasFigure || (given.length > 0 && ['trip', 'insulation', 'shower', 'lift'].includes(kind));
+		});
+	}
+
+	#isKnown(head: Head): boolean {
+		return this.#drafts.some(({ kind, status }) => status === 'present' && head.kinds.includes(kind));
+	}
+
+	/** "with a 100 A charger" after an inverter says something of the inverter. */
+	#isAttribute(head: Head, clause: Clause): boolean {
+		const current = this.#current;
+		if (current === null || head.status !== 'present' || head.kinds.includes(current.kind)) return false;
+		if (clause.joiner === null || !belongings.has(clause.joiner)) return false;
+		return meaningsFor(head.element, current.kind).some(
+			(one) => one.means === 'alias' || one.means === 'flag',
+		);
+	}
+
+	/** A clause without a word of its own: goes with the piece before it, or its figures say what it is. */
+	#headless(clause: Clause): void {
+		const attached = attachmentsOf(clause);
+		const says = clause.elements.some(
+			(one) => one.type === 'quantity' || one.type === 'conductor' || kindsServed(one).length > 0,
+		);
+		if (!says && attached.length === 0) return;
+		const current = this.#current;
+		const gain = current === null ? 0 : this.#gain(current, clause);
+		const others = impliedKinds(clause.elements)
+			.filter((kind) => kind !== current?.kind)
+			.map((kind) => ({ kind, gain: this.#gainOf(kind, clause) }))
+			.toSorted((a, b) => b.gain - a.gain);
+		const best = others[0];
+		if (best !== undefined && best.gain > Math.max(0, gain)) {
+			this.#begin(best.kind, clause, plainHead, clause);
+			return;
+		}
+		if (current !== null && gain > 0) {
+			current.spans.push(clause);
+			return;
+		}
+		const [attachment] = attached;
+		if (attachment !== undefined && this.#gainOf(attachment.kind, clause) > 0) {
+			this.#begin(attachment.kind, clause, { ...plainHead, element: attachment.element }, clause);
+		}
+	}
+
+	#gain(draft: Draft, clause: Clause): number {
+		const before = take(this.#text, draft.kind, draft.spans, this.#context);
+		const after = take(this.#text, draft.kind, [...draft.spans, clause], this.#context);
+		return after.score - before.score;
+	}
+
+	#gainOf(kind: string, clause: Clause): number {
+		const known = this.#drafts.findLast((draft) => draft.kind === kind && draft.status === 'present');
+		if (known !== undefined && subjectOf(kind).single) return this.#gain(known, clause);
+		return take(this.#text, kind, [clause], this.#context).score;
+	}
+
+	#mention(draft: Draft): Mention[] {
+		const { kind, status, article, isPointed, spans } = draft;
+		const taken = take(this.#text, kind, spans, this.#context);
+		this.#use([...taken.claimed]);
+		if (status === 'present') this.#notes.push(...taken.notes);
+		const given = status === 'present' ? taken.given : [];
+		const first = spans[0] as Span;
+		const last = spans.at(-1) as Span;
+		const said = this.#text.message.slice(first.start, last.end).trim();
+		return [{ kind, status, given: draft.fuses ? asFuse(given) : given, said, article, isPointed }];
+	}
+
+	#use(elements: readonly Element[]): void {
+		for (const { start, end } of elements) this.#used.push({ start, end });
+	}
+
+	/** Neighbouring words that found no use and are not the small talk of descriptions. */
+	#unread(): string[] {
+		const left: Span[] = [];
+		for (const element of this.#text.elements(null)) {
+			if (element.type === 'mark' || this.#isSmallTalk(element)) continue;
+			if (this.#used.some(({ start, end }) => element.start < end && element.end > start)) continue;
+			const last = left.at(-1);
+			const between = last === undefined ? null : this.#text.message.slice(last.end, element.start);
+			if (last !== undefined && between !== null && /^[\s-]*$/.test(between)) {
+				left[left.length - 1] = { start: last.start, end: element.end };
+			} else left.push({ start: element.start, end: element.end });
+		}
+		return left.map((span) => this.#text.slice(span));
+	}
+
+	#isSmallTalk(element: Element): boolean {
+		const word = textOf(element);
+		if (
+			joins.has(word) ||
+			negations.has(word) ||
+			narrative.has(word) ||
+			states.has(word) ||
+			isFiller(element)
+		)
+			return true;
+		return element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said');
+	}
+}
+
+const plainHead: Head = {
+	at: 0,
+	element: { type: 'mark', mark: '', start: 0, end: 0 },
+	kinds: [],
+	status: 'present',
+	isPointed: false,
+	article: null,
+};
+
+/** A current in a list of fuses is a rating. */
+function asFuse(given: readonly Given[]): readonly Given[] {
+	if (given.some(({ name }) => name === 'fuseA')) return given;
+	return given.map((one) =>
+		/^(?:currentA|chargeA|ratingA|chargerA)$/.test(one.name) ? { ...one, name: 'fuseA' } : one,
+	);
+}
+
+/** The parts of a clause that no place name covers. */
+function outside(clause: Clause, spans: readonly Span[]): Clause[] {
+	const elements = clause.elements.filter(
+		(element) => !spans.some(({ start, end }) => element.start < end && element.end > start),
+	);
+	return elements.length === 0 ? [] : [{ ...clause, elements }];
+}
+
+function withPlace(mentions: readonly Mention[], place: PlaceNamed): Mention[] {
+	const own = mentions.find(({ kind, status }) => kind === 'place' && status === 'present');
+	const given = [...place.given, ...(own?.given.filter(({ name }) => name !== 'place') ?? [])];
+	const said = place.said;
+	const mention: Mention = { kind: 'place', status: 'present', given, said, article: null, isPointed: false };
+	return [...mentions.filter((one) => one !== own), mention];
+}

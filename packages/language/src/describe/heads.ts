@@ -1,0 +1,117 @@
+import type { Element } from '../elements.js';
+import { isFiller } from '../elements.js';
+import type { Clause } from './clauses.js';
+import { subjectOf } from './subjects.js';
+import { kindsNamed, kindsServed, type Text, textOf } from './text.js';
+import { another, definite, indefinite, later, negations, pointing, states, unsure } from './words.js';
+
+/** A word that names a piece of equipment, and how it is meant. */
+export interface Head {
+	/** place in the clause */
+	readonly at: number;
+	readonly element: Element;
+	readonly kinds: readonly string[];
+	readonly status: 'present' | 'absent' | 'unsure';
+	/** only pointed at: "runs off the inverter" */
+	readonly isPointed: boolean;
+	/** "a fridge", "another fridge": a new one; "the fridge": the one spoken of */
+	readonly article: 'another' | 'indefinite' | 'definite' | null;
+}
+
+/** Kinds that are told of after a preposition: "for two people", "in winter". */
+const circumstances: ReadonlySet<string> = new Set(['people', 'place', 'trip', 'insulation']);
+
+/** The heads of a clause in their order. A fuse or a cable counts where nothing else is named. */
+export function headsOf(clause: Clause, text: Text): Head[] {
+	const raw = text.slice(clause).toLowerCase().replaceAll('’', "'");
+	const named = clause.elements
+		.map((element, at) => ({ element, at, kinds: kindsNamed(element) }))
+		.filter(({ kinds }) => kinds.length > 0);
+	const regular = named.flatMap((one) => {
+		const kinds = one.kinds.filter((kind) => !subjectOf(kind).attaches);
+		return kinds.length === 0 ? [] : [{ ...one, kinds }];
+	});
+	const denied = deniedAmong(
+		clause.elements,
+		regular.map(({ at }) => at),
+	);
+	return regular.map(({ element, at, kinds }) => ({
+		at,
+		element,
+		kinds,
+		status: denied.has(at) || later.test(raw) ? 'absent' : unsure.test(raw) ? 'unsure' : 'present',
+		isPointed: !kinds.some((kind) => circumstances.has(kind)) && isPointed(clause.elements, at),
+		article: articleOf(clause.elements, at),
+	}));
+}
+
+/** Fuses and cables named where nothing else is. */
+export function attachmentsOf(
+	clause: Clause,
+): readonly { readonly element: Element; readonly kind: string }[] {
+	return clause.elements.flatMap((element) => {
+		const kind = kindsNamed(element).find((one) => subjectOf(one).attaches);
+		return kind === undefined ? [] : [{ element, kind }];
+	});
+}
+
+/** Which heads are said not to be there: "no inverter", "no shore power or generator", "GFCI not fitted yet". */
+function deniedAmong(elements: readonly Element[], heads: readonly number[]): Set<number> {
+	const denied = new Set<number>();
+	for (const [index, element] of elements.entries()) {
+		if (!isNegation(elements, index)) continue;
+		const next = elements.findIndex((one, at) => at > index && !isSmall(one));
+		if (heads.includes(next)) {
+			denied.add(next);
+			continue;
+		}
+		const following = elements[next];
+		// "not heated" denies a property, "not more than 100 A" a figure.
+		if (following !== undefined && kindsServed(following).length > 0) continue;
+		const before = heads.findLast((at) => at < index);
+		const rest = elements.slice(index + 1);
+		const endsHere = rest.every((one) => isSmall(one) || states.has(textOf(one)) || one.type === 'mark');
+		if (before !== undefined && endsHere && element !== undefined) denied.add(before);
+	}
+	return denied;
+}
+
+/** "no", "without", and "don't have": the verb tells it from "don't want". */
+function isNegation(elements: readonly Element[], index: number): boolean {
+	const word = textOf(elements[index] as Element);
+	if (negations.has(word)) return true;
+	if (!/^(?:don't|doesn't|dont|doesnt|haven't|hasn't|won't|didn't)$/.test(word)) return false;
+	const next = elements[index + 1];
+	return next !== undefined && /^(?:have|has|need|carry|use|got|get|fit|install)$/.test(textOf(next));
+}
+
+function isSmall(element: Element): boolean {
+	const word = textOf(element);
+	return (
+		definite.has(word) ||
+		indefinite.has(word) ||
+		/^(?:any|of|yet|hay|tiene|lleva|está|have|has|need|still|as|real|proper|even)$/.test(word) ||
+		(element.type === 'mark' && /[-:"']/.test(element.mark)) ||
+		(isFiller(element) && kindsServed(element).length === 0 && kindsNamed(element).length === 0)
+	);
+}
+
+/** True where only an article stands between a preposition and the head. */
+function isPointed(elements: readonly Element[], at: number): boolean {
+	let index = at - 1;
+	const article = elements[index];
+	if (article !== undefined && indefinite.has(textOf(article))) return false;
+	if (article !== undefined && definite.has(textOf(article))) index -= 1;
+	const preposition = elements[index];
+	return preposition !== undefined && pointing.has(textOf(preposition));
+}
+
+function articleOf(elements: readonly Element[], at: number): Head['article'] {
+	for (const element of elements.slice(Math.max(0, at - 4), at).toReversed()) {
+		const word = textOf(element);
+		if (another.has(word)) return 'another';
+		if (definite.has(word)) return 'definite';
+		if (indefinite.has(word)) return 'indefinite';
+	}
+	return null;
+}

@@ -1,0 +1,70 @@
+import type { Context } from '@lugbook/core';
+import type { Element } from '../elements.js';
+import type { Clause } from './clauses.js';
+import type { Head } from './heads.js';
+import { take } from './take.js';
+import type { Span, Text } from './text.js';
+
+export interface Share {
+	readonly head: Head;
+	readonly kind: string;
+	readonly span: Span;
+}
+
+/** What a value counts that stands on the side of its head on which the clause began. */
+const usualSide = 0.4;
+
+/**
+ * Which words and figures of a clause belong to which of its heads: "200 Ah bank 2000 W inverter", "fridge 50 W pump
+ * 7 A". Between two heads the text is cut where both parts fit their heads best.
+ */
+export function shared(text: Text, clause: Clause, heads: readonly Head[], context: Context): Share[] {
+	const { elements } = clause;
+	const valuesFirst = isBeforeHead(elements, heads[0] as Head);
+	/** scores by head and kind, for a span from one element to another */
+	const best = (head: Head, from: number, to: number) => {
+		const span = spanOf(elements, from, to);
+		const side = elements.slice(from, to).filter((element, index) => {
+			const isValue =
+				element.type === 'quantity' || element.type === 'conductor' || element.type === 'number';
+			return isValue && from + index < head.at === valuesFirst;
+		}).length;
+		const kinds = head.kinds.map((kind) => ({ kind, score: take(text, kind, [span], context).score }));
+		const [first, ...others] = kinds;
+		if (first === undefined) throw new Error('a head that names nothing');
+		const winner = others.reduce((a, b) => (b.score > a.score ? b : a), first);
+		return { kind: winner.kind, span, score: winner.score + usualSide * side };
+	};
+
+	// Row by row: for each head, the best way to have cut everything before it, by where its own part begins.
+	let rows = [{ from: 0, score: 0, shares: [] as Share[] }];
+	for (const [index, head] of heads.entries()) {
+		const next = heads[index + 1];
+		const cuts =
+			next === undefined
+				? [elements.length]
+				: Array.from({ length: next.at - head.at }, (_, gap) => head.at + 1 + gap);
+		rows = cuts.map((cut) => {
+			const ways = rows.map(({ from, score, shares }) => {
+				const part = best(head, from, cut);
+				const share: Share = { head, kind: part.kind, span: part.span };
+				return { from: cut, score: score + part.score, shares: [...shares, share] };
+			});
+			return ways.reduce((a, b) => (b.score > a.score ? b : a));
+		});
+	}
+	return rows.reduce((a, b) => (b.score > a.score ? b : a)).shares;
+}
+
+function spanOf(elements: readonly Element[], from: number, to: number): Span {
+	const first = elements[from] as Element;
+	const last = elements[to - 1] as Element;
+	return { start: first.start, end: last.end };
+}
+
+/** True where the clause begins with a figure: then figures stand before what they belong to. */
+function isBeforeHead(elements: readonly Element[], first: Head): boolean {
+	return elements
+		.slice(0, first.at)
+		.some(({ type }) => type === 'quantity' || type === 'conductor' || type === 'number');
+}
