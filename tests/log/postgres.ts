@@ -115,12 +115,15 @@ export class Cluster {
 		return `postgres://postgres@127.0.0.1:${this.port}/${database}`;
 	}
 
-	/** Runs a statement as the server's owner. */
-	async query(text: string): Promise<void> {
+	/**
+	 * Runs a statement as the server's owner.
+	 * @returns how many rows it gave or changed
+	 */
+	async query(text: string): Promise<number> {
 		const client = new pg.Client(this.urlOf('postgres'));
 		await client.connect();
 		try {
-			await client.query(text);
+			return (await client.query(text)).rowCount ?? 0;
 		} finally {
 			await client.end();
 		}

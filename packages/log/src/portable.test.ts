@@ -223,6 +223,27 @@ describe.each(DIRECTIONS)('$title', ({ from, to }) => {
 	});
 });
 
+test('a person who was forgotten in the source between two imports is to be forgotten in the target too', async () => {
+	const source = await openLog('sqlite::memory:');
+	const target = await openLog('sqlite::memory:');
+	await fill(source, 10);
+	await target.import(await linesOf(source));
+	await source.forget(SHOP, 'U2');
+	await source.append(entryOf({ shop: SHOP, personId: 'U2' }));
+	const lines = await linesOf(source);
+	await expect(target.import(lines)).rejects.toMatchObject({
+		code: 'bad-entry',
+		message: expect.stringContaining('has another pseudonym in this log than in the export'),
+	});
+	expect(await target.verify()).toMatchObject({ ok: true, shops: [{ entries: 10 }] });
+	await target.forget(SHOP, 'U2');
+	expect(await target.import(lines)).toMatchObject({ written: 1, present: 10 });
+	expect(await contentOf(target)).toEqual(await contentOf(source));
+	expect((await target.verify()).ok).toBe(true);
+	await source.close();
+	await target.close();
+});
+
 test('a shop without entries has nothing to export', async () => {
 	const log = await openLog('sqlite::memory:');
 	await expect(linesOf(log)).rejects.toMatchObject({ code: 'bad-entry' });
@@ -436,6 +457,10 @@ describe('the independent verifier', () => {
 		expect(() => verifyProof(inclusion, checked)).toThrow('of the export is another one');
 		const consistency = await other.consistency(SHOP, 5, 9);
 		expect(() => verifyProof(consistency, checked)).toThrow('make another tree');
+		// Its later tree is beyond the export; the earlier one is not.
+		for (let count = 0; count < 5; count += 1) await other.append(entryOf({ shop: SHOP }));
+		const beyond = await other.consistency(SHOP, 5, 25);
+		expect(() => verifyProof(beyond, checked)).toThrow('the first 5 entries of the export make another tree');
 		await other.close();
 	});
 

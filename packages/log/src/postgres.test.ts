@@ -1,5 +1,6 @@
 /** What the log asks of PostgreSQL beyond what it asks of every database. */
 import { sql } from 'kysely';
+import pg from 'pg';
 import { describe, expect, test } from 'vitest';
 import { entryOf } from '../../../tests/log/entries.js';
 import { sharedCluster } from '../../../tests/log/postgres.js';
@@ -9,7 +10,7 @@ import { openPostgres } from './postgres.js';
 async function freshDatabase(): Promise<{
 	url: string;
 	name: string;
-	configure(setting: string): Promise<void>;
+	configure(setting: string): Promise<unknown>;
 }> {
 	const cluster = await sharedCluster();
 	const url = await cluster.freshDatabase();
@@ -118,5 +119,26 @@ test('a connection that the server ends while it is idle is replaced without a w
 		await cluster.query(`select pg_terminate_backend(pid) from pg_stat_activity where datname = '${name}'`);
 		expect((await log.find('local', {})).entries).toHaveLength(round);
 	}
+	await log.close();
+});
+
+test('a connection that the server ends in the middle of an append is replaced, and the entry is there once', async () => {
+	const { url, name } = await freshDatabase();
+	const cluster = await sharedCluster();
+	const log = await openLog(url);
+	await log.append(entryOf());
+	const holder = new pg.Client(url);
+	await holder.connect();
+	await holder.query('begin');
+	await holder.query('select * from heads for update');
+	const pending = log.append(entryOf({ text: 'second' }));
+	// Once it waits for the lock, its own connection is ended under it.
+	const waiting = `from pg_stat_activity where datname = '${name}' and wait_event_type = 'Lock'`;
+	for (let ended = 0; ended === 0; )
+		ended = await cluster.query(`select pg_terminate_backend(pid) ${waiting}`);
+	await holder.query('rollback');
+	await holder.end();
+	expect(await pending).toMatchObject({ repeated: false, entry: { number: 2, text: 'second' } });
+	expect(await log.verify()).toMatchObject({ ok: true, shops: [{ entries: 2 }] });
 	await log.close();
 });
