@@ -15,6 +15,11 @@ export function* textOf(blocks: Iterable<Block>, width = 80): Generator<string> 
 	}
 }
 
+/** A tab has no width of its own: lines are counted in characters. */
+function clean(text: string): string {
+	return plain(text).replaceAll('\t', ' ');
+}
+
 function linesOf(block: Block, width: number): string[] {
 	switch (block.kind) {
 		case 'heading': {
@@ -24,7 +29,7 @@ function linesOf(block: Block, width: number): string[] {
 			return rule === '' ? lines : [...lines, rule.repeat(longest)];
 		}
 		case 'paragraph':
-			return wrapped(plain(block.text), width);
+			return wrapped(clean(block.text), width);
 		case 'facts': {
 			const column = Math.min(24, Math.max(0, ...block.rows.map(({ label }) => label.length)) + 2);
 			return block.rows.flatMap(({ label, text }) => hung(`${plainLine(label)}:`, text, column, width));
@@ -48,7 +53,7 @@ function linesOf(block: Block, width: number): string[] {
 
 /** A word at the margin, its text beside it or, where the word is long, under it. */
 function hung(word: string, text: string, indent: number, width: number): string[] {
-	const lines = wrapped(plain(text), width - indent);
+	const lines = wrapped(clean(text), width - indent);
 	const pad = ' '.repeat(indent);
 	const body = lines.map((one) => `${pad}${one}`.trimEnd());
 	if (word.length < indent) return [`${word.padEnd(indent)}${lines[0] ?? ''}`.trimEnd(), ...body.slice(1)];
@@ -58,7 +63,7 @@ function hung(word: string, text: string, indent: number, width: number): string
 
 /** Columns where they fit the width, else each row under one another. */
 function tableLines({ columns, rows }: TableBlock, width: number): string[] {
-	const cells = rows.map((row) => row.map((cell) => plain(cell).split('\n')));
+	const cells = rows.map((row) => row.map((cell) => clean(cell).split('\n')));
 	const widths = columns.map(({ label }, index) =>
 		Math.max(label.length, ...cells.flatMap((row) => (row[index] ?? ['']).map(({ length }) => length))),
 	);

@@ -11,8 +11,8 @@ export interface Scale {
  */
 export function roundScale(lowest: number, highest: number, most: number): Scale {
 	const low = Math.min(0, lowest);
-	// Where everything is zero there is still an axis to draw.
-	const high = highest > 0 || low < 0 ? Math.max(0, highest) : 1;
+	// Where everything is zero, or as good as zero, there is still an axis to draw.
+	const high = highest > 1e-6 || low < -1e-6 ? Math.max(0, highest) : 1;
 	const span = high - low;
 	const power = 10 ** Math.floor(Math.log10(span / most));
 	const step = ([1, 2, 2.5, 5, 10, 20].find((factor) => steps(factor * power) <= most) as number) * power;
