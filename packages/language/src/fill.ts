@@ -158,8 +158,10 @@ class Filler {
 	#isMonth(index: number, phrase: string): boolean {
 		if (phrase !== 'may') return true;
 		const before = this.#elements[index - 1];
+		// ", may" and "400W may" stand as a month; "it may run" does not.
+		if (before === undefined || before.type === 'mark' || before.type === 'quantity') return true;
 		return (
-			before?.type === 'phrase' && /^(?:in|of|for|during|early|late|mid|through|until)$/.test(before.phrase)
+			before.type === 'phrase' && /^(?:in|of|for|during|early|late|mid|through|until)$/.test(before.phrase)
 		);
 	}
 

@@ -55,6 +55,8 @@ export function readItems(
 	};
 
 	for (const element of elements) {
+		// What a field of the topic itself took ("in Flagstaff", "for 3 days") is no part of an item.
+		if (taken.has(element) && itemMeanings(element, topic.name, listName).length === 0) continue;
 		if (isBreak(element) || isJoin(element)) {
 			close();
 			continue;
@@ -73,8 +75,11 @@ export function readItems(
 		}
 		if (element.type === 'unknown') {
 			if (draft.hasValue && (draft.hasKnownName || draft.words.length > 0)) close();
-			if (draft.next && names[1] !== undefined) {
-				draft.values[names[1]] = message.slice(element.start, element.end);
+			const second = names[1];
+			const begun = second === undefined ? undefined : draft.values[second];
+			if (second !== undefined && (draft.next || (typeof begun === 'string' && !draft.hasValue))) {
+				const word = message.slice(element.start, element.end);
+				draft.values[second] = typeof begun === 'string' ? `${begun} ${word}` : word;
 				draft.elements.push(element);
 				draft.next = false;
 			} else draft.words.push(element);
@@ -84,7 +89,6 @@ export function readItems(
 			draft.next = true;
 			continue;
 		}
-		if (taken.has(element)) continue;
 		if (element.type === 'number' && countName !== null) {
 			pendingCount = { value: element.value, element };
 			continue;

@@ -90,6 +90,7 @@ class Lexer {
 					this.#conductor() ||
 					this.#feetAndInches() ||
 					this.#number() ||
+					this.#half() ||
 					this.#word()
 				)
 			) {
@@ -212,6 +213,8 @@ class Lexer {
 				this.#unitAfter(second.end) !== null &&
 				this.#unitAfter(end) === null
 			) {
+				// "from 20 to 80 %" names two values, each in the unit at the end.
+				if (this.#follows(/^(?:from|von|de|desde)$/)) return this.#lent(value, end, second.end);
 				value = second.value;
 				end = second.end;
 				range = true;
@@ -223,6 +226,33 @@ class Lexer {
 		if (unit !== null) return this.#quantity(value, end, unit, range);
 		if (thousand) return this.#push({ type: 'number', value: value * 1000, start, end: end + 1 });
 		return this.#push({ type: 'number', value, start, end });
+	}
+
+	#follows(word: RegExp): boolean {
+		const last = this.#tokens.at(-1);
+		return last?.type === 'word' && word.test(last.word);
+	}
+
+	/** A number whose unit stands behind the next one. */
+	#lent(value: number, end: number, unitEnd: number): boolean {
+		const unit = this.#unitAfter(unitEnd);
+		if (unit === null) return false;
+		return this.#push({
+			type: 'quantity',
+			readings: unit.kinds.map(({ kind, symbol }) => ({ kind, symbol, value: toBase(kind, value, symbol) })),
+			...this.#takeCount(),
+			range: false,
+			end,
+		});
+	}
+
+	/** "half inch", "half an hour", "half a gallon". */
+	#half(): boolean {
+		const match = this.#match(/^(?:half|medio|media|halbe?r?)(?:\s+(?:an?|de))?[\s-]+/u);
+		if (match === null) return false;
+		const at = this.#at + match[0].length;
+		const unit = unitAt(this.#text, this.#message, at);
+		return unit === null ? false : this.#quantity(0.5, at, { ...unit, at }, false);
 	}
 
 	#plainNumber(at: number): { value: number; end: number } | null {

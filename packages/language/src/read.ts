@@ -49,8 +49,14 @@ export interface ReadOptions {
 	readonly previous?: Previous | null;
 }
 
-/** Below this a message is not understood rather than guessed at. */
-const leastWeight = 1.6;
+/** Below these a message is not understood rather than guessed at. */
+const leastScore = 1.6;
+const leastWeight = 0.5;
+
+function isMeant(weighed: Weighed): boolean {
+	const { score, weight } = weighed;
+	return weight >= leastScore || (score >= leastScore && weight >= leastWeight);
+}
 /** A rival this near leaves the choice in doubt. */
 const doubtfulShare = 0.9;
 
@@ -84,7 +90,7 @@ export class Reader {
 			(followed !== undefined && this.#continues(table, message, followed, best, previous?.asked ?? null)
 				? followed
 				: undefined);
-		const topic = chosen ?? (best !== undefined && best.weight >= leastWeight ? best.topic : undefined);
+		const topic = chosen ?? (best !== undefined && isMeant(best) ? best.topic : undefined);
 		const friendly = isSmallTalk(anyTopic, message);
 		if (topic === undefined) {
 			return {
@@ -132,7 +138,7 @@ export class Reader {
 		const any = table.elements(null);
 		const fits = fill(own, followed, message, { region: 'us', units: 'us', language: 'en' }).given.length > 0;
 		if (!fits && asked !== null && own.some((element) => element.type === 'number')) return true;
-		if (!fits) return saidIn(any).length > 0 && (best === undefined || best.weight < leastWeight);
+		if (!fits) return saidIn(any).length > 0 && (best === undefined || !isMeant(best));
 		if (best === undefined || best.topic.name === followed.name) return true;
 		const asksForOther = any.some(
 			(element) =>
@@ -194,7 +200,28 @@ function merge(before: readonly Given[], now: readonly Given[]): Given[] {
 	// Power and current name the same thing: the newer one stands alone.
 	if (names.has('currentA')) names.add('powerW');
 	if (names.has('powerW')) names.add('currentA');
-	return [...before.filter((given) => !names.has(given.name)), ...now];
+	const merged = now.map((given) => {
+		const old = before.find((one) => one.name === given.name);
+		return old !== undefined && Array.isArray(old.value) && Array.isArray(given.value)
+			? { ...given, value: mergeItems(old.value, given.value) }
+			: given;
+	});
+	return [...before.filter((given) => !names.has(given.name)), ...merged];
+}
+
+type Item = Record<string, unknown>;
+
+/** "and a fan 20 W" adds to a list; a thing of a known name is changed; a nameless value completes an only thing. */
+function mergeItems(before: readonly Item[], now: readonly Item[]): Item[] {
+	const items = [...before];
+	for (const item of now) {
+		const same = items.findIndex((one) => one.name === item.name);
+		const only = item.name === undefined && items.length === 1 ? 0 : -1;
+		const at = item.name === undefined ? only : same;
+		if (at < 0) items.push(item);
+		else items[at] = { ...items[at], ...item };
+	}
+	return items;
 }
 
 /** Where the runner-up fits about as well and its answer holds the winner's, it is the one meant. */
@@ -209,8 +236,7 @@ function widest(weighed: readonly Weighed[]): readonly Weighed[] {
 /** Another topic that the message fits about as well, and that could be answered: then the choice is the asker's. */
 function rivalOf(weighed: readonly Weighed[]): string | null {
 	const [best, second] = weighed;
-	if (best === undefined || second === undefined || best.weight < leastWeight || !second.complete)
-		return null;
+	if (best === undefined || second === undefined || !isMeant(best) || !second.complete) return null;
 	if (best.topic.includes.includes(second.topic.name)) return null;
 	return second.weight >= best.weight * doubtfulShare ? second.topic.name : null;
 }

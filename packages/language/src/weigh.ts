@@ -9,6 +9,8 @@ export interface Weighed {
 	readonly topic: AnyTopic;
 	readonly elements: readonly Element[];
 	readonly filled: Filled;
+	/** fit of words and quantities alone */
+	readonly score: number;
 	/** fit of words and quantities, less what the topic can't place or take */
 	readonly weight: number;
 	/** everything it can't do without is there */
@@ -44,7 +46,7 @@ export function weigh(
 			3 * misfits(topic, filled) +
 			(complete && named ? 1 : 0) +
 			(places.some(({ sure }) => sure) && hasPlace(topic) ? 1 : 0);
-		return { topic, elements, filled, weight, complete, named };
+		return { topic, elements, filled, score, weight, complete, named };
 	});
 	return tried.sort((a, b) => b.weight - a.weight);
 }
@@ -55,7 +57,7 @@ function hasPlace(topic: AnyTopic): boolean {
 
 /** Looking for places costs more than reading all the rest, so it waits for a word that nothing else explains. */
 function mayNamePlace(table: PhraseTable): boolean {
-	return table.elements(null).some((element) => element.type === 'unknown');
+	return table.elements(null).some((element) => element.type === 'unknown' || element.type === 'number');
 }
 
 function leftWeight(elements: readonly Element[], filled: Filled): number {
