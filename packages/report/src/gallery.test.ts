@@ -1,4 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
@@ -7,6 +10,7 @@ import { gallery } from '../gallery/pictures.js';
 import { feedSheet, thinSheet } from '../gallery/records.js';
 import { writePictures } from '../gallery/write.js';
 import {
+	bookPdf,
 	drawPicture,
 	drawPictures,
 	figurePng,
@@ -28,6 +32,18 @@ function pixelsOf(png: Uint8Array): { width: number; height: number; pixels: Uin
 	return { width, height, pixels: new Resvg(svg).render().pixels };
 }
 
+/** How many pixels differ by more than a shade: another processor or another reader may round otherwise. */
+function differing(ours: Uint8Array, kept: Uint8Array): number {
+	let different = 0;
+	for (let at = 0; at < ours.length; at += 4) {
+		if (Math.abs((ours[at] as number) - (kept[at] as number)) > 64) different += 1;
+	}
+	return different;
+}
+
+/** Pages of the demo book, with one sheet, as the docs show them, by the name of their file. */
+const pages = { 'book-first-page': 1, 'book-wiring': 4, 'book-sheet': 9 } as const;
+
 describe('the gallery', () => {
 	test.each(Object.entries(gallery))('%s is drawn as before', async (name, picture) => {
 		const figure = await drawPicture(picture);
@@ -41,12 +57,43 @@ describe('the gallery', () => {
 		const ours = pixelsOf(drawn);
 		const kept = pixelsOf(readFileSync(path));
 		expect([kept.width, kept.height]).toEqual([ours.width, ours.height]);
-		// A rasteriser may differ by a shade on another processor, never by a stroke.
-		let different = 0;
-		for (let at = 0; at < ours.pixels.length; at += 4) {
-			if (Math.abs((ours.pixels[at] as number) - (kept.pixels[at] as number)) > 64) different += 1;
+		expect(differing(ours.pixels, kept.pixels)).toBeLessThan(ours.pixels.length / 4 / 10_000);
+	});
+
+	test('the pages of the book in the docs show the same', async () => {
+		const folder = mkdtempSync(join(tmpdir(), 'gallery-'));
+		try {
+			writeFileSync(join(folder, 'book.pdf'), await bookPdf({ ...demoBook, sheets: [feedSheet] }));
+			for (const [name, page] of Object.entries(pages)) {
+				const file = join(folder, name);
+				const choice = ['-f', String(page), '-l', String(page), '-singlefile'];
+				execFileSync('pdftoppm', [...choice, '-r', '80', '-png', join(folder, 'book.pdf'), file]);
+				const drawn = readFileSync(`${file}.png`);
+				const path = new URL(`${name}.png`, pngFolder);
+				if (writePictures) writePictures(path, drawn);
+				const ours = pixelsOf(drawn);
+				const kept = pixelsOf(readFileSync(path));
+				expect([kept.width, kept.height]).toEqual([ours.width, ours.height]);
+				// A page of other words differs in some hundredths of its points.
+				expect(differing(ours.pixels, kept.pixels)).toBeLessThan(ours.pixels.length / 4 / 500);
+			}
+		} finally {
+			rmSync(folder, { recursive: true });
 		}
-		expect(different).toBeLessThan(ours.pixels.length / 4 / 10_000);
+	});
+
+	test('the page of the gallery in the docs shows every picture with its description', async () => {
+		const shown = await Promise.all(
+			Object.entries(gallery).map(async ([name, picture]) => {
+				const { title, alt } = await drawPicture(picture);
+				return `## ${title}\n\n![${alt}](${name}.png)\n\n${alt}\n`;
+			}),
+		);
+		const book = Object.keys(pages).map((name) => `![A page of the demo book](${name}.png)`);
+		const head =
+			'# Gallery\n\nPictures and pages as the program makes them, of an invented build. Under each picture stands the description that goes with it.\n';
+		const text = [head, ...shown, `## The book of the build\n\n${book.join('\n')}\n`].join('\n');
+		await expect(text).toMatchFileSnapshot(fileURLToPath(new URL('README.md', pngFolder)));
 	});
 
 	test('the sheet reads as before, as text and as HTML', async () => {

@@ -12,7 +12,7 @@ export type Schedule =
 	| { readonly kind: 'weights'; readonly units: UnitHabit; readonly rows: Rows<WeightRow> }
 	| { readonly kind: 'sheets'; readonly rows: Rows<SheetRecord> };
 
-export type Rows<T> = Iterable<T> | AsyncIterable<T>;
+type Rows<T> = Iterable<T> | AsyncIterable<T>;
 
 type Cell = string | number | boolean | null;
 

@@ -42,7 +42,7 @@ export interface TableBlock {
 	readonly rows: readonly (readonly string[])[];
 }
 
-export interface Column {
+interface Column {
 	readonly label: string;
 	/** share of the width in twentieths; all of a table's together are 20 */
 	readonly width: number;

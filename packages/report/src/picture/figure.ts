@@ -140,7 +140,7 @@ export function slices(whole: Figure, tallest: number): Figure[] {
 }
 
 /** A line cut to a width, with an ellipsis where it was cut. The whole of it belongs in the alternative text. */
-export function fitted(text: string, width: number, size: number, bold = false): string {
+function fitted(text: string, width: number, size: number, bold = false): string {
 	if (textWidth(text, size, bold) <= width) return text;
 	let kept = '';
 	for (const character of text) {

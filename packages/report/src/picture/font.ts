@@ -6,12 +6,12 @@ import { createRequire } from 'node:module';
  * machine; the renderer reads plain TrueType only. The text face lacks ≤, √ and their like: the mathematical one of
  * the same family stands in, character by character.
  */
-const resolve = createRequire(import.meta.url).resolve;
+const require = createRequire(import.meta.url);
 export const fontFamily = 'Noto Sans';
 export const fontFiles = {
-	regular: resolve('@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf'),
-	bold: resolve('@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf'),
-	math: resolve('@expo-google-fonts/noto-sans-math/400Regular/NotoSansMath_400Regular.ttf'),
+	regular: require.resolve('@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf'),
+	bold: require.resolve('@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf'),
+	math: require.resolve('@expo-google-fonts/noto-sans-math/400Regular/NotoSansMath_400Regular.ttf'),
 } as const;
 export type Face = keyof typeof fontFiles;
 
@@ -26,7 +26,7 @@ interface Metrics {
 const known = new Map<Face, Metrics>();
 
 /** The face that draws a character, or null where none has it. */
-export function faceOf(character: string, bold = false): Face | null {
+function faceOf(character: string, bold = false): Face | null {
 	const codePoint = character.codePointAt(0) as number;
 	const face = bold ? 'bold' : 'regular';
 	if (metricsOf(face).glyphs.has(codePoint)) return face;

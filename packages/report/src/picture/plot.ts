@@ -5,20 +5,20 @@ import { shapesOf } from './parse.js';
 import type { Scale } from './scale.js';
 import { ink, label, moved, rectangle, type Shape, smallText } from './shape.js';
 
-export interface LineSeries {
+interface LineSeries {
 	readonly points: readonly (readonly [number, number])[];
 	readonly width: number;
 	readonly dash: readonly number[];
 	readonly colour: string;
 }
 
-export interface BarSeries {
+interface BarSeries {
 	readonly values: readonly number[];
 	readonly fill: string;
 	readonly edge: string;
 }
 
-export interface Axis extends Scale {
+interface Axis extends Scale {
 	/** how a tick reads; its number unless said */
 	readonly tick?: (value: number) => string;
 }

@@ -12,7 +12,7 @@ export const severityWord: Readonly<Record<Severity, string>> = {
 };
 
 /** Where links to a sheet point. */
-export function sheetId(number: number): string {
+function sheetId(number: number): string {
 	return `sheet-${number}`;
 }
 

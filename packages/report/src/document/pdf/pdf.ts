@@ -4,7 +4,7 @@ import type { Block } from '../block.js';
 import type { Pdf } from './shapes.js';
 import { PdfWriter, type Places } from './writer.js';
 
-export const pageSizes = { a4: 'A4', letter: 'LETTER' } as const;
+const pageSizes = { a4: 'A4', letter: 'LETTER' } as const;
 
 export interface PdfOptions {
 	readonly page: keyof typeof pageSizes;
