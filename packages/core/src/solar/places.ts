@@ -371,7 +371,7 @@ export function findPlaces(text: string): PlaceMatch[] {
 }
 
 /** Two numbers before a unit are measurements. */
-const unitPattern = /^\s*(?:[vaw]|ah|wh|kwh?|ft|mm?|cm|in|kg|lbs?|gal|l|%|°)(?![\p{L}\d])/iu;
+const unitPattern = /^\s*(?:[vaw]|ah|wh|kwh?|ft|mm?|cm|in(?!\s+\p{L})|kg|lbs?|gal|l|%|°)(?![\p{L}\d])/iu;
 
 function positionsIn(text: string): PlaceMatch[] {
 	const found: PlaceMatch[] = [];
