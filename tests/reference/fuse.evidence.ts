@@ -104,7 +104,7 @@ const opening: EvidenceRow[] = readTable('electrical/fuse_time_current.csv')
 		const common = {
 			topic: 'fuse',
 			source: type.startsWith('standard')
-				? 'data sheet of 35 and 40 A blade fuses (public transcription)'
+				? 'data sheet of 35 and 40 A blade fuses (public copy)'
 				: `ISO 8820-3, operating times, ${type.includes('type C') ? 'type C' : 'type E'}`,
 			mark: markOf(row.status),
 		};
