@@ -71,6 +71,7 @@ export {
 } from './topic/sizing.js';
 export { monthNames, showValue } from './topic/value.js';
 export { topicNamed, topics } from './topics/index.js';
+export { checkVan, type NotKnown, type VanCheck, type VanFinding } from './van/check.js';
 export type { AnyEquipment, Values } from './van/equipment/declare.js';
 export { equipment, equipmentOf } from './van/equipment/index.js';
 export {

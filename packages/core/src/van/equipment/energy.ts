@@ -35,7 +35,7 @@ export const battery = declareEquipment({
 			label: 'number of batteries',
 			min: 1,
 			max: 64,
-			aliases: words('batteries|units|baterías|batterien|stück|in parallel|in series'),
+			aliases: words('batteries|units|baterías|batterien|stück'),
 		}),
 		unitAh: quantity({
 			label: 'capacity of one battery',
@@ -81,6 +81,13 @@ export const battery = declareEquipment({
 			label: 'battery chemistry',
 			options: namedChemistries,
 			fallback: { value: 'lifepo4', why: 'what most conversions fit now (practice)', confirm: true },
+		}),
+		layout: choice({
+			label: 'how they are joined',
+			options: {
+				series: words('in series|series|wired in series|en serie|in reihe|reihenschaltung'),
+				parallel: words('in parallel|parallel|wired in parallel|paralleled|en paralelo|parallel geschaltet'),
+			},
 		}),
 		protectionA: quantity({
 			label: "discharge limit of one battery's own protection",

@@ -1,4 +1,4 @@
-import { choice, flag, quantity } from '../../topic/field.js';
+import { flag, quantity } from '../../topic/field.js';
 import { circuitFields, howMany, placingFields } from './common.js';
 import { declareEquipment, words } from './declare.js';
 
@@ -171,16 +171,19 @@ export const neutralBond = declareEquipment({
 		'neutral bond|neutral-ground bond|neutral ground bond|n-g bond|ng bond|ground-neutral bond|neutral to ground bond|neutral bonded|neutral is bonded|neutral tied to ground|neutral bonded to ground|neutral grounded|neutral and ground bonded|bonding screw|puente neutro|neutro unido a tierra|neutro a tierra|neutro puenteado|nullung|neutralleiterbrücke|n-pe-brücke|n-pe brücke|pen-brücke',
 	),
 	fields: {
-		where: choice({
-			label: 'where it is',
-			options: {
-				inverter: words('in the inverter|at the inverter|inverter|im wechselrichter|en el inversor'),
-				panel: words(
-					'in the panel|at the panel|in the breaker panel|in the ac panel|in the sub panel|in the subpanel|in the load center|at the load center|in the consumer unit|panel|breaker panel|ac panel|im verteiler|im verteilerkasten|en el cuadro|en el cuadro eléctrico',
-				),
-				inlet: words('at the inlet|at the shore inlet|am landanschluss|en la toma'),
-				generator: words('in the generator|at the generator|im generator|en el generador'),
-			},
+		inInverter: flag({
+			label: 'in the inverter',
+			yes: words('in the inverter|at the inverter|inside the inverter|im wechselrichter|en el inversor'),
+		}),
+		inPanel: flag({
+			label: 'in the panel',
+			yes: words(
+				'in the panel|at the panel|in the breaker panel|at the breaker panel|in the breaker box|in the ac panel|in the sub panel|in the subpanel|in the load center|at the load center|in the consumer unit|im verteiler|im verteilerkasten|im sicherungskasten|en el cuadro|en el cuadro eléctrico',
+			),
+		}),
+		atInlet: flag({
+			label: 'at the inlet',
+			yes: words('at the inlet|at the shore inlet|at the shore power inlet|am landanschluss|en la toma'),
 		}),
 		switched: flag({
 			label: 'made and broken by a relay',
