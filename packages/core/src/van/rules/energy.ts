@@ -1,4 +1,5 @@
 import { coldShare } from '../../energy/bank.js';
+import { energyWrite } from '../../energy/show.js';
 import { practice, published } from '../../topic/source.js';
 import { type BankFacts, bankOf, knownBank } from '../facts/bank.js';
 import { budgetOf, inverterUseOf } from '../facts/budget.js';
@@ -10,7 +11,7 @@ import { labelOf } from '../van.js';
 import { fine, found, type Rule, unknownField, type Verdict } from './rule.js';
 
 const energy = (facts: Facts, value: number, round: 'up' | 'down' = 'up') =>
-	facts.show('energy', value, { round });
+	facts.show('energy', value, energyWrite(value, round));
 
 /** Capacity of the known bank's class that gives so much [Ah], in words. */
 function bankFor(facts: Facts, known: BankFacts, needWh: number): string {

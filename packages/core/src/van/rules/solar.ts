@@ -1,3 +1,4 @@
+import { energyWrite } from '../../energy/show.js';
 import { type Wheelbase, wheelbases } from '../../tables/interiors.js';
 import type { Severity } from '../../topic/sizing.js';
 import { fromMemory, practice, published, type Source } from '../../topic/source.js';
@@ -100,10 +101,11 @@ function passedOn(id: string, severity: Severity, about: string, source: Source)
 				const [controller] = controllers;
 				// Several controllers share the arrays in a way nobody told.
 				if (num(piece, 'panelW') === undefined || controllers.length > 1) return fine;
-				const outcome = arrayOutcome(facts, piece, seriesOf(piece) ?? 1, controller ?? null);
-				const finding = findingOf(outcome, id);
-				if (finding === null || (id === 'string-fuses-needed' && num(piece, 'fuseA') !== undefined))
-					return fine;
+				const series = seriesOf(piece);
+				const isOfStrings = id === 'string-fuses-needed';
+				if (isOfStrings && (series === null || num(piece, 'fuseA') !== undefined)) return fine;
+				const finding = findingOf(arrayOutcome(facts, piece, series ?? 1, controller ?? null), id);
+				if (finding === null) return fine;
 				return [found(severity, finding.text, controller === undefined ? [piece] : [piece, controller])];
 			}),
 	};
@@ -185,8 +187,8 @@ const belowBudget: Rule = {
 			facts.pieces('inverter').some((one) => one.values.combi === true);
 		const when = month === undefined ? facts.say`in the darkest month` : facts.say`in month ${month}`;
 		const needed = facts.show('power', (powerW * budget.totalWh) / yieldWh, { round: 'up' });
-		const gives = facts.show('energy', yieldWh, { round: 'down' });
-		const takes = facts.show('energy', budget.totalWh, { round: 'up' });
+		const gives = facts.show('energy', yieldWh, energyWrite(yieldWh, 'down'));
+		const takes = facts.show('energy', budget.totalWh, energyWrite(budget.totalWh, 'up'));
 		return [
 			found(
 				others ? 'note' : 'warning',

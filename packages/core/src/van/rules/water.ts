@@ -139,7 +139,7 @@ const tankFreezes: Rule = {
 			const pad =
 				padW === null
 					? ''
-					: facts.say` A heating pad of ${facts.show('power', padW, { round: 'up' })} holds it, or drain it.`;
+					: facts.say` A heating pad of ${facts.show('power', padW, { round: 'up' })} holds it; with insulation less does, or drain it.`;
 			return [
 				found(
 					'warning',
