@@ -6,6 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { type Incoming, openChat } from '@lugbook/chat';
 import { defaultContext, runTopic, topicNamed } from '@lugbook/core';
 import { Reader } from '@lugbook/language';
+import { startDiscordStandIn } from '../platforms/discord.js';
+import { startSlackStandIn } from '../platforms/slack.js';
 import { type Bench, percentiles } from './bench.js';
 
 const questions = [
@@ -131,5 +133,41 @@ export const benches: readonly Bench[] = [
 		name: 'cold start of the console (demo played to its first line)',
 		target: null,
 		run: () => coldStart('console/dist/main.js', /Lugbook/),
+	},
+	{
+		name: 'cold start of the Slack bot (Socket Mode, stand-in platform)',
+		target: null,
+		run: async () => {
+			const slack = await startSlackStandIn();
+			try {
+				return await coldStart('slack/dist/main.js', /"started"/, {
+					SLACK_BOT_TOKEN: slack.botToken,
+					SLACK_APP_TOKEN: slack.appToken,
+					SLACK_MODE: 'socket',
+					SLACK_API_URL: slack.apiUrl,
+					DATABASE_URL: 'sqlite::memory:',
+					PORT: '0',
+				});
+			} finally {
+				await slack.close();
+			}
+		},
+	},
+	{
+		name: 'cold start of the Discord bot (stand-in platform)',
+		target: null,
+		run: async () => {
+			const discord = await startDiscordStandIn();
+			try {
+				return await coldStart('discord/dist/main.js', /"started"/, {
+					DISCORD_TOKEN: discord.token,
+					DISCORD_API_URL: discord.apiUrl,
+					DATABASE_URL: 'sqlite::memory:',
+					PORT: '0',
+				});
+			} finally {
+				await discord.close();
+			}
+		},
 	},
 ];
