@@ -160,7 +160,7 @@ export const benches: readonly Bench[] = [
 			const discord = await startDiscordStandIn();
 			try {
 				return await coldStart('discord/dist/main.js', /"started"/, {
-					DISCORD_TOKEN: discord.token,
+					DISCORD_TOKEN: discord.botToken,
 					DISCORD_API_URL: discord.apiUrl,
 					DATABASE_URL: 'sqlite::memory:',
 					PORT: '0',
