@@ -1,4 +1,4 @@
-import { type BuildBook, bookPdf, bookPdfChunks, sheetText } from '@lugbook/report';
+import { type BuildBook, bookPdf, bookPdfChunks, sheetPdf, sheetText } from '@lugbook/report';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { demoBook } from '../../packages/report/gallery/book.js';
 import { demoSheets, feedSheet } from '../../packages/report/gallery/records.js';
@@ -137,5 +137,19 @@ describe('the book of a build as PDF', () => {
 		expect(text).toContain('%PDFendobj');
 		expect(text).toContain('W'.repeat(40));
 		expectInsidePages(printed(bytes));
+	});
+});
+
+describe('one calculation sheet as PDF', () => {
+	test('stands by itself, with its title, its pages numbered, and the same bytes each time', async () => {
+		const pdf = await sheetPdf(feedSheet);
+		expect(Buffer.compare(await sheetPdf(structuredClone(feedSheet)), pdf)).toBe(0);
+		expect(poppler('pdfinfo', [], pdf)).toMatch(
+			/Title:\s+Calculation sheet No\. 128, heron \(Demo van shop\)/,
+		);
+		const print = printed(pdf);
+		expectNumbered(print);
+		expectWholeFigures(print, wholeFigures.slice(0, 1));
+		expect(squeezed(poppler('pdftotext', ['-layout'], pdf))).toContain(squeezed(feedSheet.sizing.headline));
 	});
 });

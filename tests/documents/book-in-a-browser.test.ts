@@ -1,6 +1,6 @@
 /// <reference lib="dom" />
 
-import { bookHtml } from '@lugbook/report';
+import { bookHtml, sheetPage } from '@lugbook/report';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { demoBook } from '../../packages/report/gallery/book.js';
@@ -161,4 +161,16 @@ describe('the book of a build in a browser', () => {
 			await page.close();
 		},
 	);
+
+	test('one calculation sheet is a page by itself, as quiet as the book', async () => {
+		await using one = await serve(await sheetPage(feedSheet));
+		const page = await browser.newPage();
+		const { said, requests } = listen(page);
+		await page.goto(one.address, { waitUntil: 'networkidle' });
+		expect(said).toEqual([]);
+		expect(requests.filter((address) => !address.endsWith('/favicon.ico'))).toEqual([one.address]);
+		expect(await page.title()).toBe('Calculation sheet No. 128, heron (Demo van shop)');
+		expect(await page.getByRole('heading', { level: 1 }).textContent()).toContain('No. 128');
+		await page.close();
+	});
 });

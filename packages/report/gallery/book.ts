@@ -17,7 +17,7 @@ export const demoBook: BuildBook = {
 			code: 'device-not-named',
 			severity: 'danger',
 			text: 'The run from the fuse block to the USB outlets has no fuse or breaker named.',
-			source: 'ABYC E-11 and NEC 551.43, from memory',
+			source: 'common practice of the trade: every run is protected at its source',
 			clears: 'Ask for the size of this run; it names the fuse.',
 			entries: [138],
 		},

@@ -45,4 +45,4 @@ export {
 	type SheetState,
 	sheetStates,
 } from './sheet/record.js';
-export { drawPictures, sheetHtml, sheetText } from './sheet/sheet.js';
+export { drawPictures, sheetHtml, sheetPage, sheetPdf, sheetText } from './sheet/sheet.js';

@@ -1,4 +1,5 @@
 import { shownIn, type UnitHabit, writeNumber } from '@lugbook/core';
+import { must, mustBeNumber } from './check.js';
 import { type Figure, figure, heading, margin, phoneWidth } from './figure.js';
 import { textWidth } from './font.js';
 import { ink, label, line, rectangle, type Shape } from './shape.js';
@@ -24,6 +25,11 @@ const rowHeight = 76;
 
 export async function drawAxles(picture: AxlesPicture): Promise<Figure> {
 	const { title, rows } = picture;
+	must(rows.length > 0, 'no load', 'there must be at least one');
+	for (const { name, loadKg, ratingKg } of rows) {
+		mustBeNumber(loadKg, `the load of the ${name} [kg]`);
+		if (ratingKg !== null) mustBeNumber(ratingKg, `the rating of the ${name} [kg]`, 1);
+	}
 	const head = heading(title, [], phoneWidth);
 	const left = margin;
 	const room = phoneWidth - 2 * margin;

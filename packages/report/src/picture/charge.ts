@@ -1,4 +1,5 @@
 import { type UnitHabit, writeNumber } from '@lugbook/core';
+import { must, mustBeNumber } from './check.js';
 import { type Figure, figure, heading, key, phoneWidth, strokeSample, strokes } from './figure.js';
 import { textWidth } from './font.js';
 import { clearTag, plot } from './plot.js';
@@ -29,7 +30,7 @@ export interface ChargeCase {
 
 export async function drawCharge(picture: ChargePicture): Promise<Figure> {
 	const { title, cases, stepH, startHour, reserve, units } = picture;
-	checkShares(picture);
+	checkCharge(picture);
 	const steps = Math.max(...cases.map(({ charge }) => charge.length)) - 1;
 	const hours = steps * stepH;
 	const byDays = hours > 36;
@@ -107,18 +108,23 @@ export async function drawCharge(picture: ChargePicture): Promise<Figure> {
 
 type Curves = readonly (readonly (readonly [number, number])[])[];
 
-function checkShares({ cases, reserve }: ChargePicture): void {
-	if (cases.length < 1 || cases.length > 3)
-		throw new RangeError(`read ${cases.length} cases; one to three can be drawn`);
+function checkCharge({ cases, reserve, stepH, startHour }: ChargePicture): void {
+	must(cases.length >= 1 && cases.length <= 3, `${cases.length} cases`, 'one to three can be drawn');
 	for (const { name, charge } of cases) {
 		const wrong = charge.find((share) => !(share >= 0 && share <= 1));
-		if (charge.length < 2 || wrong !== undefined)
-			throw new RangeError(
-				`read ${wrong ?? `${charge.length} values`} for the case "${name}"; there must be two or more shares from 0 to 1`,
-			);
+		must(
+			charge.length >= 2 && wrong === undefined,
+			`${wrong ?? `${charge.length} values`} for the case "${name}"`,
+			'there must be two or more shares from 0 to 1',
+		);
 	}
-	if (reserve !== null && !(reserve >= 0 && reserve <= 1))
-		throw new RangeError(`read ${reserve} as the reserve; it must be a share from 0 to 1`);
+	must(
+		reserve === null || (reserve >= 0 && reserve <= 1),
+		`${reserve} as the reserve`,
+		'it must be a share from 0 to 1',
+	);
+	must(stepH > 0 && Number.isFinite(stepH), `${stepH} h from value to value`, 'it must be above 0');
+	mustBeNumber(startHour, 'the hour at the beginning', 0);
 }
 
 interface Lowest {

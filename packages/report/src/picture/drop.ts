@@ -1,4 +1,5 @@
 import { shownIn, type UnitHabit, write, writeNumber } from '@lugbook/core';
+import { must, mustBeNumber } from './check.js';
 import { type Figure, figure, heading, phoneWidth, strokes } from './figure.js';
 import { textWidth } from './font.js';
 import { clearTag, plot, tag } from './plot.js';
@@ -34,6 +35,12 @@ const strokeOf = { chosen: strokes[0], smaller: strokes[1], larger: strokes[2] }
  */
 export async function drawDrop(picture: DropPicture): Promise<Figure> {
 	const { units, lengthM, limit, sizes } = picture;
+	must(sizes.length > 0, 'no size', 'there must be at least one');
+	must(lengthM > 0 && Number.isFinite(lengthM), `${lengthM} m as the length`, 'it must be above 0');
+	mustBeNumber(picture.currentA, 'the current [A]', 0);
+	mustBeNumber(picture.voltageV, 'the voltage [V]', 0);
+	mustBeNumber(limit, 'the limit of the drop', 0);
+	for (const { name, drop } of sizes) mustBeNumber(drop, `the drop of ${name}`, 0);
 	const length = shownIn('length', lengthM, units);
 	const lengthText = write('length', lengthM, units, { round: 'up' });
 	const title = 'Voltage drop against length';

@@ -1,4 +1,5 @@
 import { monthNames, write, writeNumber } from '@lugbook/core';
+import { must, mustBeNumber } from './check.js';
 import { type Figure, figure, heading, key, phoneWidth } from './figure.js';
 import { plot } from './plot.js';
 import { roundScale } from './scale.js';
@@ -19,8 +20,12 @@ const outPaint = { fill: ink.paper, stroke: ink.line, strokeWidth: 1.2 } as cons
 
 export async function drawMonths(picture: MonthsPicture): Promise<Figure> {
 	const { title, inWh, outWh } = picture;
-	if (inWh.length !== 12 || outWh.length !== 12)
-		throw new RangeError(`read ${inWh.length} months in and ${outWh.length} out; there must be 12 of each`);
+	must(
+		inWh.length === 12 && outWh.length === 12,
+		`${inWh.length} months in and ${outWh.length} out`,
+		'there must be 12 of each',
+	);
+	for (const value of [...inWh, ...outWh]) mustBeNumber(value, 'the energy of a day [Wh]', 0);
 	const short = inWh.flatMap((value, month) => (value < (outWh[month] as number) ? [month] : []));
 	const head = heading(title, [shortLine(picture, short)], phoneWidth);
 	const names = key(

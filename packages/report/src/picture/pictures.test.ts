@@ -313,6 +313,44 @@ describe('hand force', () => {
 	});
 });
 
+describe('a record that can not be drawn is refused with what was read', () => {
+	const drop = gallery['drop-against-length'] as DropPicture;
+	const hand = gallery['hand-force'] as SwingPicture;
+	const loads = gallery['axle-loads'] as AxlesPicture;
+	test.each<[string, Picture, string]>([
+		['a run of no length', { ...drop, lengthM: 0 }, 'read 0 m as the length; it must be above 0'],
+		['no size', { ...drop, sizes: [] }, 'read no size'],
+		[
+			'a drop that is no number',
+			{ ...drop, sizes: [{ name: '4 AWG', drop: Number.NaN, role: 'chosen' }] },
+			'read NaN as the drop of 4 AWG',
+		],
+		['a step of no time', { ...weekOfCharge, stepH: 0 }, 'read 0 h from value to value'],
+		['a reserve of 20', { ...weekOfCharge, reserve: 20 }, 'read 20 as the reserve; it must be a share'],
+		[
+			'energy below nothing',
+			{ ...months, inWh: months.inWh.map(() => -1) },
+			'read -1 as the energy of a day',
+		],
+		['no axle', { ...loads, rows: [] }, 'read no load'],
+		[
+			'a rating of nothing',
+			{ ...loads, rows: [{ name: 'rear axle', loadKg: 900, ratingKg: 0 }] },
+			'read 0 as the rating of the rear axle',
+		],
+		['no curve', { ...hand, curves: [] }, 'read 0 curves'],
+		[
+			'one point',
+			{ ...hand, curves: [{ temperatureC: 20, points: [{ angleDeg: 0, handN: 1 }] }] },
+			'read 1 points of a curve',
+		],
+	])('%s', async (_, picture, message) => {
+		const drawing = drawPicture(picture);
+		await expect(drawing).rejects.toThrow(RangeError);
+		await expect(drawing).rejects.toThrow(message);
+	});
+});
+
 describe('a figure cut for pages', () => {
 	test('is cut only between what stands together, and nothing is lost', async () => {
 		const many = Array.from({ length: 40 }, (_, index) => `load ${index + 1}`);

@@ -1,4 +1,5 @@
 import { fromBase, shownIn, type UnitHabit, write, writeNumber } from '@lugbook/core';
+import { must, mustBeNumber } from './check.js';
 import { type Figure, figure, heading, key, phoneWidth, strokeSample, strokes } from './figure.js';
 import { plot } from './plot.js';
 import { roundScale } from './scale.js';
@@ -25,6 +26,15 @@ export interface SwingCurve {
 
 export async function drawSwing(picture: SwingPicture): Promise<Figure> {
 	const { title, units, curves } = picture;
+	must(curves.length >= 1 && curves.length <= 3, `${curves.length} curves`, 'one to three can be drawn');
+	for (const { temperatureC, points } of curves) {
+		mustBeNumber(temperatureC, 'a temperature [°C]');
+		must(points.length >= 2, `${points.length} points of a curve`, 'there must be two or more');
+		for (const { angleDeg, handN } of points) {
+			mustBeNumber(angleDeg, 'an angle [°]');
+			mustBeNumber(handN, 'a force [N]');
+		}
+	}
 	const symbol = shownIn('force', 1, units).symbol;
 	const inUnit = (forceN: number) => fromBase('force', forceN, symbol);
 	const all = curves.flatMap(({ points }) => points);
