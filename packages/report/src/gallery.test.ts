@@ -41,6 +41,9 @@ function differing(ours: Uint8Array, kept: Uint8Array): number {
 	return different;
 }
 
+/** Of poppler, which Debian packages; it is no part of the program. */
+const rasteriser = 'pdftoppm';
+
 /** Pages of the demo book, with one sheet, as the docs show them, by the name of their file. */
 const pages = { 'book-first-page': 1, 'book-wiring': 4, 'book-sheet': 9 } as const;
 
@@ -67,7 +70,7 @@ describe('the gallery', () => {
 			for (const [name, page] of Object.entries(pages)) {
 				const file = join(folder, name);
 				const choice = ['-f', String(page), '-l', String(page), '-singlefile'];
-				execFileSync('pdftoppm', [...choice, '-r', '80', '-png', join(folder, 'book.pdf'), file]);
+				execFileSync(rasteriser, [...choice, '-r', '80', '-png', join(folder, 'book.pdf'), file]);
 				const drawn = readFileSync(`${file}.png`);
 				const path = new URL(`${name}.png`, pngFolder);
 				if (writePictures) writePictures(path, drawn);
