@@ -11,7 +11,7 @@ const given = z.object({
 });
 
 /** What the chain holds of an exchange: the request as read and the answer; never the text as typed. */
-export const exchangeBodySchema = z.object({
+const exchangeBodySchema = z.object({
 	version: z.string(),
 	request: z
 		.object({

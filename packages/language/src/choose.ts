@@ -10,7 +10,7 @@ export interface Candidate {
 }
 
 /** The kinds of quantity a topic can place, with those of its list items. */
-export function kindsOf(fields: Fields): ReadonlySet<KindName> {
+function kindsOf(fields: Fields): ReadonlySet<KindName> {
 	const kinds = new Set<KindName>();
 	for (const field of Object.values(fields)) {
 		if (field.type.sort === 'quantity') kinds.add(field.type.kind);

@@ -1,4 +1,4 @@
-import { conductorSize, evaluateSum, type KindName, toBase } from '@lugbook/core';
+import { evaluateSum, type KindName, toBase } from '@lugbook/core';
 import { type UnitMatch, unitAt, unitPrefixAt } from './units.js';
 import { spelledNumber } from './words/numbers.js';
 
@@ -8,7 +8,7 @@ interface Placed {
 	readonly end: number;
 }
 
-export interface Reading1 {
+interface UnitReading {
 	readonly kind: KindName;
 	/** in the kind's base unit */
 	readonly value: number;
@@ -18,7 +18,7 @@ export interface Reading1 {
 /** A number with its unit; several readings where the unit serves several kinds. */
 export interface QuantityToken extends Placed {
 	readonly type: 'quantity';
-	readonly readings: readonly Reading1[];
+	readonly readings: readonly UnitReading[];
 	/** "2 x 200 W": how many of it */
 	readonly count: number | null;
 	/** a range was written and its larger end is taken */
@@ -370,9 +370,4 @@ class Lexer {
 
 function isCount(value: number): boolean {
 	return Number.isInteger(value) && value >= 1 && value <= 100;
-}
-
-/** True where the name is a size of the tables. */
-export function isKnownSize(name: string): boolean {
-	return conductorSize(name) !== null;
 }

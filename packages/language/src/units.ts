@@ -1,7 +1,7 @@
 import { type KindName, kindNames, unitsOf } from '@lugbook/core';
 
 /** One way of writing a unit: the kinds it may stand for. */
-export interface UnitWord {
+interface UnitWord {
 	readonly word: string;
 	readonly kinds: readonly { readonly kind: KindName; readonly symbol: string }[];
 }

@@ -27,7 +27,7 @@ export function readingFor(
 }
 
 /** The unit in which somebody of this habit means a bare number. */
-export function habitUnit(field: Field, context: Context): string | null {
+function habitUnit(field: Field, context: Context): string | null {
 	if (field.type.sort !== 'quantity') return null;
 	if (field.type.unit !== null) return field.type.unit;
 	const shown = kindOf(field.type.kind).shown[context.units];

@@ -209,7 +209,7 @@ const otherMonths: readonly (readonly string[])[] = [
 ];
 
 /** The words of a phrase as the lexer would cut them. */
-export function phraseWords(phrase: string): string[] {
+function phraseWords(phrase: string): string[] {
 	return phrase.toLowerCase().match(/\p{L}[\p{L}\p{N}]*(?:'\p{L}+)?|\d+/gu) ?? [];
 }
 

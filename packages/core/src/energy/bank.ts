@@ -14,7 +14,7 @@ import { interpolate } from '../tables/interpolate.js';
 import type { Source } from '../topic/source.js';
 
 /** Bank voltages the trade builds [V]; the true voltage depends on the chemistry. */
-export const bankClassesV = [12, 24, 36, 48] as const;
+const bankClassesV = [12, 24, 36, 48] as const;
 
 /**
  * The class a bank's voltage belongs to: 12.8 V and 13.6 V are the 12 V class, 51.2 V the 48 V class.

@@ -74,7 +74,7 @@ export interface Load {
 	readonly cyclesUnsaid: boolean;
 }
 
-export interface LoadAssumption {
+interface LoadAssumption {
 	/** the field it fills: "powerW" */
 	readonly field: string;
 	readonly label: string;

@@ -36,7 +36,7 @@ function both(...symbols: string[]): Kind['shown'] {
 	return { us: symbols, metric: symbols };
 }
 
-export const kinds = {
+const kinds = {
 	current: {
 		base: 'A',
 		units: [

@@ -19,7 +19,7 @@ export interface FieldMeta {
 	readonly fallback: Fallback | null;
 }
 
-export interface Fallback {
+interface Fallback {
 	readonly value: FieldValue | ((given: Readonly<Record<string, unknown>>, context: Context) => FieldValue);
 	readonly why: string;
 	/** true where the shop should confirm it before building */
@@ -49,7 +49,7 @@ export type FieldType =
 	| { readonly sort: 'list'; readonly item: Fields; readonly max: number };
 
 /** Required: asked for when missing. Assumed: has a fallback. Optional: the calculation copes without it. */
-export type Presence = 'required' | 'assumed' | 'optional';
+type Presence = 'required' | 'assumed' | 'optional';
 
 export interface Field<T = unknown, P extends Presence = Presence> {
 	readonly meta: FieldMeta;

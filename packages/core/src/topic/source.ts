@@ -1,5 +1,5 @@
 /** How far a published value or method was checked against its source. */
-export type SourceMark = 'verified' | 'from-memory' | 'practice' | 'computed';
+type SourceMark = 'verified' | 'from-memory' | 'practice' | 'computed';
 
 /** Where a number or a method comes from. */
 export interface Source {
