@@ -50,7 +50,6 @@ export const peukertSource = published('public reference page on the Peukert law
 export const batteryPracticeSource = practice(
 	'depth of discharge, charge and discharge rates and efficiencies by chemistry; the maker decides',
 );
-const cellSource = fromMemory('battery handbooks', 'charging voltage of a cell at 25 °C');
 
 const leadAcid = {
 	leadAcid: true,

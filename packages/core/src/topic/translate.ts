@@ -1,7 +1,7 @@
 import type { Language } from './context.js';
 
 /** Sentences by language: the English sentence with numbered gaps, and how it reads there. */
-export type Phrasebook = Readonly<Record<string, string>>;
+type Phrasebook = Readonly<Record<string, string>>;
 
 const phrasebooks = new Map<Language, Phrasebook>();
 
