@@ -6,7 +6,8 @@ import type { Turn } from './turn.js';
 export interface Verb {
 	/** as in help: "use NAME" */
 	readonly usage: string;
-	readonly help: string;
+	/** null where help has no room for it and docs name it */
+	readonly help: string | null;
 	/** what must stand after the command */
 	readonly pattern: RegExp;
 	readonly run: (turn: Turn, match: RegExpExecArray) => Promise<Reply>;
@@ -14,8 +15,9 @@ export interface Verb {
 
 /** Help of a command made of verbs: a line each and one worked example. */
 export function helpOf(verbs: readonly Verb[], example: string): string {
-	const width = Math.max(...verbs.map((verb) => verb.usage.length)) + 2;
-	return [...verbs.map((verb) => verb.usage.padEnd(width) + verb.help), `Example: ${example}`].join('\n');
+	const told = verbs.flatMap(({ usage, help }) => (help === null ? [] : [{ usage, help }]));
+	const width = Math.max(...told.map(({ usage }) => usage.length)) + 2;
+	return [...told.map(({ usage, help }) => usage.padEnd(width) + help), `Example: ${example}`].join('\n');
 }
 
 /** Runs the first verb that fits, or says what there is. */

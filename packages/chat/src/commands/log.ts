@@ -4,6 +4,7 @@ import type { Reply } from '../message.js';
 import { entryLine } from '../render/entry.js';
 import { workingParts } from '../render/parts.js';
 import { listed, replyWith } from '../reply.js';
+import { reviewVerbs } from '../review/verbs.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 
@@ -65,5 +66,5 @@ async function showEntry(turn: Turn, number: number): Promise<Reply> {
 	return { ...reply, parts, buttons: [] };
 }
 
-export const logVerbs: readonly Verb[] = [showOne, verify, showNewest];
+export const logVerbs: readonly Verb[] = [...reviewVerbs, showOne, verify, showNewest];
 export const logExample = '/log show 128';
