@@ -1,13 +1,15 @@
 import { type Context, calculationVersion, type FieldValue, type Sizing } from '@lugbook/core';
 import type { Entry, Log } from '@lugbook/log';
-import { picturesOf, type SheetRecord } from '@lugbook/report';
+import type { SheetRecord } from '@lugbook/report';
 import { type ExchangeBody, exchangeOf } from '../memory.js';
 import { reviewOf } from './acts.js';
+import { report } from './report.js';
 
 /** The record of an answered exchange as report draws it, or null where the entry is no answer. */
 export async function sheetRecordOf(log: Log, entry: Entry): Promise<SheetRecord | null> {
 	const exchange = exchangeOf(entry);
 	if (exchange === null || exchange.request === null || exchange.answer.status !== 'answered') return null;
+	const { picturesOf } = await report();
 	const review = await reviewOf(log, entry.shop, entry.number);
 	const sizing = sizingOf(exchange.answer);
 	const context: Context = exchange.request.context;

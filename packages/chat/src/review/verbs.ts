@@ -1,6 +1,5 @@
 import { topicNamed } from '@lugbook/core';
 import type { Entry } from '@lugbook/log';
-import { sheetText } from '@lugbook/report';
 import { exchangeOf } from '../memory.js';
 import type { Reply } from '../message.js';
 import { entryLine } from '../render/entry.js';
@@ -8,6 +7,7 @@ import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { type ActKind, reviewOf } from './acts.js';
+import { report } from './report.js';
 import { sheetRecordOf } from './sheet.js';
 
 const ownSignature = "a signature under one's own question is allowed";
@@ -121,6 +121,7 @@ async function sheet(turn: Turn, number: number): Promise<Reply> {
 	if (isReply(about)) return about;
 	const record = await sheetRecordOf(turn.log, about);
 	if (record === null) return listed(`No. ${number} has no calculation to show.`, 'asker');
+	const { sheetText } = await report();
 	return listed(sheetText(record), 'channel');
 }
 
