@@ -7,7 +7,7 @@ const actKinds = ['signed', 'rejected', 'commented', 'asked'] as const satisfies
 export type ActKind = (typeof actKinds)[number];
 
 /** What the chain keeps of an act. Its words are typed text and lie in the erasable part. */
-export const actBodySchema = z.object({ meaning: z.string(), ownQuestion: z.boolean() });
+const actBodySchema = z.object({ meaning: z.string(), ownQuestion: z.boolean() });
 
 const acts: Readonly<Record<ActKind, SheetSignature['act']>> = {
 	signed: 'signed',
@@ -61,7 +61,7 @@ function signatureOf(entry: Entry): SheetSignature {
 }
 
 /** What was typed behind the number: "reject 12 wrong length" has "wrong length". */
-export function wordsOf(entry: Entry): string | null {
+function wordsOf(entry: Entry): string | null {
 	if (entry.erased) return null;
 	const words = /\d+\s+(\S[\s\S]*)$/.exec(entry.text)?.[1]?.trim();
 	return words === undefined || words === '' ? null : words;
