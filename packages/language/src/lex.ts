@@ -224,7 +224,11 @@ class Lexer {
 		const thousand = /^k(?![\p{L}])/u.test(this.#rest(end));
 		const unit = this.#unitAfter(end);
 		if (unit !== null) return this.#quantity(value, end, unit, range);
-		if (thousand) return this.#push({ type: 'number', value: value * 1000, start, end: end + 1 });
+		if (thousand) {
+			const thousands = this.#unitAfter(end + 1);
+			if (thousands !== null) return this.#quantity(value * 1000, end + 1, thousands, range);
+			return this.#push({ type: 'number', value: value * 1000, start, end: end + 1 });
+		}
 		return this.#push({ type: 'number', value, start, end });
 	}
 
@@ -362,8 +366,13 @@ class Lexer {
 		}
 		const isPhrase = word === 'one' && /^[\s-]+(?:way|size|step|more)\b/.test(this.#rest(this.#at + 3));
 		const spelled = isPhrase ? null : spelledNumber(word);
-		if (spelled !== null)
-			return this.#push({ type: 'number', value: spelled, start: this.#at, end: this.#at + word.length });
+		if (spelled !== null) {
+			const end = this.#at + word.length;
+			// "two kilowatts" is a quantity as "2 kW" is; "one in the back" is not.
+			const unit = this.#text[end] === ' ' ? this.#unitAfter(end) : null;
+			if (unit !== null && unit.word.length > 2) return this.#quantity(spelled, end, unit, false);
+			return this.#push({ type: 'number', value: spelled, start: this.#at, end });
+		}
 		return this.#push({ type: 'word', word, start: this.#at, end: this.#at + word.length });
 	}
 }

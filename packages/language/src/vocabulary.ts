@@ -127,7 +127,10 @@ export class Vocabulary {
 	 */
 	matches(words: readonly string[], at: number): PhraseMatch[] {
 		const exact = this.#matchesAs(words, at, (word) => word, false);
-		return exact.length > 0 ? exact : this.#matchesAs(words, at, this.#mended, true);
+		const longest = exact[0]?.length ?? 0;
+		// "dcdc chager": a slip further on must not hide the longer phrase.
+		const mended = this.#matchesAs(words, at, this.#mended, true).filter(({ length }) => length > longest);
+		return [...mended, ...exact];
 	}
 
 	readonly #mendings = new Map<string, string>();
@@ -209,7 +212,7 @@ const otherMonths: readonly (readonly string[])[] = [
 ];
 
 /** The words of a phrase as the lexer would cut them. */
-function phraseWords(phrase: string): string[] {
+export function phraseWords(phrase: string): string[] {
 	return phrase.toLowerCase().match(/\p{L}[\p{L}\p{N}]*(?:'\p{L}+)?|\d+/gu) ?? [];
 }
 

@@ -25,6 +25,29 @@ export function changesFor(van: Van, description: Description): Told {
 	return new Teller(van, description.context).run(description.mentions);
 }
 
+/** Kinds that say nothing by being named. */
+const empty: ReadonlySet<string> = new Set([
+	'van',
+	'people',
+	'place',
+	'trip',
+	'shower',
+	'sink',
+	'furniture',
+	'cargo',
+]);
+
+/** "600 W, three 200 W panels": one of two figures is that of all together. */
+function isTotal(piece: Piece, values: Values, countName: string | undefined, name: string): boolean {
+	const before = piece.values[name];
+	const now = values[name];
+	if (countName === undefined || typeof before !== 'number' || typeof now !== 'number') return false;
+	const many = values[countName] ?? piece.values[countName];
+	if (typeof many !== 'number' || many < 2) return false;
+	const whole = Math.max(before, now);
+	return Math.abs(whole - many * Math.min(before, now)) <= 0.02 * whole;
+}
+
 class Teller {
 	#van: Van;
 	readonly #context: Context;
@@ -33,6 +56,8 @@ class Teller {
 	readonly #unsure = new Set<string>();
 	/** pieces told of in this description: there the first figure stands, elsewhere the newer one */
 	readonly #told = new Set<string>();
+	/** pieces brought in as new ones: "a propane heater", "two fans" */
+	readonly #new = new Set<string>();
 
 	constructor(van: Van, context: Context) {
 		this.#van = van;
@@ -69,11 +94,14 @@ class Teller {
 		const read = Object.fromEntries(mention.given.map(({ name, value }) => [name, value]));
 		const { values, refusals } = settled(kind, read as Values, this.#context);
 		for (const { text, instead } of refusals) this.#notes.push(`${text} ${instead}`);
+		// "the van" alone tells nothing; a heater, a fuse block or insulation does.
+		if (Object.keys(values).length === 0 && empty.has(kind)) return;
 		const same = this.#piecesLike(kind, values);
 		const meant = this.#meant(mention, values, same);
 		if (meant === null) {
 			const id = freeId(this.#van, kind, typeof values.name === 'string' ? values.name : null);
 			this.#told.add(id);
+			if (mention.article === 'indefinite') this.#new.add(id);
 			this.#apply({ change: 'add', id, kind, values });
 			return;
 		}
@@ -102,7 +130,7 @@ class Teller {
 		const clash = (piece: Piece) =>
 			Object.entries(values).some(([name, value]) => {
 				const before = piece.values[name];
-				if (before === undefined || before === value) return false;
+				if (before === undefined || before === value || isTotal(piece, values, countName, name)) return false;
 				// "the fan" after one roof fan is that fan, whatever its words lack.
 				return !(mention.article === 'definite' && same.length === 1 && typeof value !== 'number');
 			});
@@ -110,19 +138,22 @@ class Teller {
 			Object.entries(values).some(
 				([name, value]) => typeof value === 'number' && piece.values[name] === value,
 			);
-		const fitting = same.filter((piece) => !clash(piece));
-		const meant = fitting.at(-1);
+		const meant = same.filter((piece) => !clash(piece)).at(-1);
 		if (meant === undefined) return null;
-		const isNew = (mention.article === 'indefinite' || isCounted) && repeats(meant);
+		const isNew =
+			(mention.article === 'indefinite' && (this.#new.has(meant.id) || repeats(meant))) ||
+			(isCounted && repeats(meant));
 		return isNew ? null : meant;
 	}
 
 	#set(piece: Piece, values: Values): void {
 		const isTold = this.#told.has(piece.id);
+		const countName = countFieldOf(piece.kind)?.[0];
 		const news = Object.entries(values).filter(([name, value]) => {
 			const before = piece.values[name];
 			if (before === value) return false;
 			if (before === undefined || !isTold) return true;
+			if (isTotal(piece, values, countName, name)) return typeof value === 'number' && value < Number(before);
 			if (typeof value === 'number') {
 				this.#notes.push(`Two figures were told for the ${labelOf(piece)}; the first one stands.`);
 			}

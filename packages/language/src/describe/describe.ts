@@ -10,7 +10,19 @@ import { shared } from './share.js';
 import { subjectOf } from './subjects.js';
 import { take } from './take.js';
 import { kindsNamed, kindsServed, type Span, Text, textOf } from './text.js';
-import { alternatives, belongings, joins, narrative, negations, states, weak } from './words.js';
+import {
+	affirmations,
+	alternatives,
+	belongings,
+	both,
+	definite,
+	indefinite,
+	joins,
+	narrative,
+	negations,
+	states,
+	weak,
+} from './words.js';
 
 /** Longest description that is read [UTF-16 units]; some 500 words. */
 export const longestDescription = 4000;
@@ -67,6 +79,8 @@ class Describer {
 	/** the piece that a clause without a word of its own belongs to */
 	#current: Draft | null = null;
 	#fuseLine = -1;
+	/** the piece pointed at by the last words before */
+	#tail: Draft | null = null;
 
 	constructor(text: Text, context: Context) {
 		this.#text = text;
@@ -112,27 +126,81 @@ class Describer {
 	}
 
 	#read(clause: Clause): void {
+		this.#noteFuseLine(clause);
+		const all = this.#headsOf(clause);
+		this.#use(all.map(({ element }) => element));
+		const own = all.filter((head) => !head.isPointed);
+		const pointed = all.filter((head) => head.isPointed);
+		for (const head of pointed) this.#pointAt(head);
+		const current = this.#current;
+		const [first] = own;
+		const isAttribute = first !== undefined && this.#isAttribute(first, clause);
+		const main = isAttribute ? own.slice(1) : own;
+		if (main.length === 0) {
+			this.#headless(clause);
+		} else {
+			const before =
+				current === null
+					? null
+					: {
+							gain: (span: Span) => this.#gain(current, span),
+							takesFigures: isAttribute || (clause.joiner !== null && belongings.has(clause.joiner)),
+						};
+			for (const { head, kind, span } of shared(this.#text, clause, main, before, this.#context)) {
+				if (head === null) current?.spans.push(span);
+				else this.#begin(kind, span, head, clause);
+			}
+		}
+		// "from the alternator with 180 A": what follows belongs to what was pointed at last.
+		const last = pointed.at(-1);
+		const isLast = last !== undefined && clause.elements.slice(last.at + 1).every((one) => isFiller(one));
+		this.#tail = isLast ? (this.#drafts.findLast(({ kind }) => last.kinds.includes(kind)) ?? null) : null;
+	}
+
+	/** The heads of a clause, less those that only look so, with what a list denies denied. */
+	#headsOf(clause: Clause): Head[] {
+		const heads = headsOf(clause, this.#text);
 		const isDenied = this.#alsoDenied.has(clause);
-		const heads = headsOf(clause, this.#text)
-			.filter((head) => !this.#isWeak(head, clause))
+		const [first] = heads;
+		return heads
+			.filter((head) => head.status === 'absent' || !this.#isWeak(head, clause))
+			.filter((head, index, kept) => !this.#isSame(head, kept[index - 1], clause))
 			.map((head): Head => {
 				const inList = clause.elements.slice(0, head.at).some((one) => alternatives.has(textOf(one)));
-				const first = headsOf(clause, this.#text)[0];
 				const follows = inList && first?.status === 'absent';
 				return isDenied || follows ? { ...head, status: 'absent' } : head;
 			});
-		this.#noteFuseLine(clause);
-		const own = heads.filter((head) => !head.isPointed);
-		const main = own.length > 0 ? own : heads.filter((head) => !this.#isKnown(head));
-		if (main.length === 0 || (main.length === 1 && this.#isAttribute(main[0] as Head, clause))) {
-			this.#use(heads.map(({ element }) => element));
-			this.#headless(clause);
-			return;
-		}
-		this.#use(heads.map(({ element }) => element));
-		for (const { head, kind, span } of shared(this.#text, clause, main, this.#context)) {
-			this.#begin(kind, span, head, clause);
-		}
+	}
+
+	/** "the heater is a diesel heater", "a class T main fuse": one thing named twice. */
+	#isSame(head: Head, before: Head | undefined, clause: Clause): boolean {
+		if (before === undefined || !head.kinds.some((kind) => before.kinds.includes(kind))) return false;
+		if (head.kinds.includes('people') || head.article === 'another') return false;
+		const between = clause.elements.slice(before.at + 1, head.at);
+		if (between.some((one) => /^(?:is|are|es|son|ist|sind)$/.test(textOf(one)))) return true;
+		const isNewOne = between.some(
+			(one) => one.type === 'number' || indefinite.has(textOf(one)) || definite.has(textOf(one)),
+		);
+		const figures = between.filter((one) => one.type === 'quantity');
+		// "a PWM 30 A controller" is one, "100 W panel 50 W panel" are two.
+		const ahead = clause.elements.slice(0, before.at).some((one) => one.type === 'quantity');
+		return !isNewOne && figures.length <= (ahead ? 0 : 1) && figures.every((one) => one.count === null);
+	}
+
+	/** What another piece points at is aboard, whether or not more is told of it. */
+	#pointAt(head: Head): void {
+		const [kind] = head.kinds;
+		if (kind === undefined || this.#isKnown(head) || head.status !== 'present') return;
+		const { start, end } = head.element;
+		this.#drafts.push({
+			kind,
+			spans: [{ start, end }],
+			status: 'present',
+			article: null,
+			isPointed: true,
+			fuses: false,
+			head: head.element,
+		});
 	}
 
 	#begin(kind: string, span: Span, head: Head, clause: Clause): void {
@@ -152,8 +220,8 @@ class Describer {
 			head: head.element,
 		};
 		this.#drafts.push(draft);
-		if (head.status === 'present' && !head.isPointed) this.#current = draft;
-		else if (head.status !== 'present') this.#current = null;
+		if (head.status === 'present') this.#current = draft;
+		else this.#current = null;
 	}
 
 	/** "Fuses: fridge 10 A, pump 10 A". */
@@ -169,6 +237,9 @@ class Describer {
 	/** "20 gal gray" names a tank, "gray cabinets" does not: some words count only beside a figure of theirs. */
 	#isWeak(head: Head, clause: Clause): boolean {
 		if (!weak.has(textOf(head.element))) return false;
+		const next = clause.elements[head.at + 1];
+		const answer = next?.type === 'mark' ? clause.elements[head.at + 2] : next;
+		if (answer !== undefined && affirmations.has(textOf(answer))) return false;
 		return !head.kinds.some((kind) => {
 			const { given, claimed } = take(this.#text, kind, [clause], this.#context);
 			const hasFigure = [...claimed].some((one) => one.type === 'quantity' || one.type === 'number');
@@ -197,34 +268,52 @@ class Describer {
 			(one) => one.type === 'quantity' || one.type === 'conductor' || kindsServed(one).length > 0,
 		);
 		if (!says && attached.length === 0) return;
+		const [attachment] = attached;
+		if (attachment?.kind === 'fuse' && isOfBank(clause)) {
+			this.#begin('main-fuse', clause, { ...plainHead, element: attachment.element }, clause);
+			return;
+		}
+		if (this.#tail !== null && clause.joiner !== null && belongings.has(clause.joiner)) {
+			if (this.#gain(this.#tail, clause) > 0) {
+				this.#tail.spans.push(clause);
+				return;
+			}
+		}
 		const current = this.#current;
 		const gain = current === null ? 0 : this.#gain(current, clause);
-		const others = impliedKinds(clause.elements)
+		const [best] = impliedKinds(clause.elements)
 			.filter((kind) => kind !== current?.kind)
 			.map((kind) => ({ kind, gain: this.#gainOf(kind, clause) }))
 			.toSorted((a, b) => b.gain - a.gain);
-		const best = others[0];
-		if (best !== undefined && best.gain > Math.max(0, gain)) {
+		// What fits the piece before goes there unless something else fits plainly better.
+		if (best !== undefined && best.gain > (gain > 0 ? gain + 1 : 0)) {
 			this.#begin(best.kind, clause, plainHead, clause);
 			return;
 		}
 		if (current !== null && gain > 0) {
 			current.spans.push(clause);
+			this.#alsoToOther(clause, current);
 			return;
 		}
-		const [attachment] = attached;
 		if (attachment !== undefined && this.#gainOf(attachment.kind, clause) > 0) {
 			this.#begin(attachment.kind, clause, { ...plainHead, element: attachment.element }, clause);
 		}
 	}
 
-	#gain(draft: Draft, clause: Clause): number {
+	/** "fresh 100 L, gray 90 L, both inside": said of the piece before as well. */
+	#alsoToOther(clause: Clause, current: Draft): void {
+		if (!clause.elements.some((one) => both.has(textOf(one)))) return;
+		const other = this.#drafts[this.#drafts.indexOf(current) - 1];
+		if (other?.status === 'present' && this.#gain(other, clause) > 0) other.spans.push(clause);
+	}
+
+	#gain(draft: Draft, clause: Span): number {
 		const before = take(this.#text, draft.kind, draft.spans, this.#context);
 		const after = take(this.#text, draft.kind, [...draft.spans, clause], this.#context);
 		return after.score - before.score;
 	}
 
-	#gainOf(kind: string, clause: Clause): number {
+	#gainOf(kind: string, clause: Span): number {
 		const known = this.#drafts.findLast((draft) => draft.kind === kind && draft.status === 'present');
 		if (known !== undefined && subjectOf(kind).single) return this.#gain(known, clause);
 		return take(this.#text, kind, [clause], this.#context).score;
@@ -273,6 +362,18 @@ class Describer {
 			return true;
 		return element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said');
 	}
+}
+
+/** "a strip fuse at the battery", "250 A main": the fuse of the bank. */
+function isOfBank(clause: Clause): boolean {
+	return clause.elements.some(
+		(one, at) =>
+			/^mains?$/.test(textOf(one)) ||
+			(kindsNamed(one).includes('battery') &&
+				clause.elements
+					.slice(Math.max(0, at - 2), at)
+					.some((before) => /^(?:on|at|an|der|en|de)$/.test(textOf(before)))),
+	);
 }
 
 const plainHead: Head = {

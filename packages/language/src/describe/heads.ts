@@ -31,16 +31,14 @@ export function headsOf(clause: Clause, text: Text): Head[] {
 		const kinds = one.kinds.filter((kind) => !subjectOf(kind).attaches);
 		return kinds.length === 0 ? [] : [{ ...one, kinds }];
 	});
-	const denied = deniedAmong(
-		clause.elements,
-		regular.map(({ at }) => at),
-	);
-	return regular.map(({ element, at, kinds }) => ({
+	const placed = regular.map((one) => ({ ...one, isPointed: isPointedAt(clause.elements, one) }));
+	const denied = deniedAmong(clause.elements, placed);
+	return placed.map(({ element, at, kinds, isPointed }) => ({
 		at,
 		element,
 		kinds,
 		status: denied.has(at) || later.test(raw) ? 'absent' : unsure.test(raw) ? 'unsure' : 'present',
-		isPointed: !kinds.some((kind) => circumstances.has(kind)) && isPointed(clause.elements, at),
+		isPointed,
 		article: articleOf(clause.elements, at),
 	}));
 }
@@ -55,23 +53,31 @@ export function attachmentsOf(
 	});
 }
 
+interface PlacedHead {
+	readonly at: number;
+	readonly kinds: readonly string[];
+	readonly isPointed: boolean;
+}
+
 /** Which heads are said not to be there: "no inverter", "no shore power or generator", "GFCI not fitted yet". */
-function deniedAmong(elements: readonly Element[], heads: readonly number[]): Set<number> {
+function deniedAmong(elements: readonly Element[], heads: readonly PlacedHead[]): Set<number> {
 	const denied = new Set<number>();
-	for (const [index, element] of elements.entries()) {
+	for (const index of elements.keys()) {
 		if (!isNegation(elements, index)) continue;
 		const next = elements.findIndex((one, at) => at > index && !isSmall(one));
-		if (heads.includes(next)) {
+		if (heads.some(({ at }) => at === next)) {
 			denied.add(next);
 			continue;
 		}
 		const following = elements[next];
 		// "not heated" denies a property, "not more than 100 A" a figure.
 		if (following !== undefined && kindsServed(following).length > 0) continue;
-		const before = heads.findLast((at) => at < index);
+		const before = heads.findLast(({ at, isPointed }) => at < index && !isPointed);
 		const rest = elements.slice(index + 1);
 		const endsHere = rest.every((one) => isSmall(one) || states.has(textOf(one)) || one.type === 'mark');
-		if (before !== undefined && endsHere && element !== undefined) denied.add(before);
+		// "CO alarm: none, because ..." needs nothing after it.
+		const isNone = /^(?:none|ninguno|ninguna|keine|keiner|keins)$/.test(textOf(elements[index] as Element));
+		if (before !== undefined && (endsHere || isNone)) denied.add(before.at);
 	}
 	return denied;
 }
@@ -96,14 +102,24 @@ function isSmall(element: Element): boolean {
 	);
 }
 
-/** True where only an article stands between a preposition and the head. */
-function isPointed(elements: readonly Element[], at: number): boolean {
+/** True where only an article stands between a preposition and the head, and no figure of its own follows. */
+function isPointedAt(
+	elements: readonly Element[],
+	{ at, kinds }: { readonly at: number; readonly kinds: readonly string[] },
+): boolean {
+	if (kinds.some((kind) => circumstances.has(kind))) return false;
 	let index = at - 1;
 	const article = elements[index];
 	if (article !== undefined && indefinite.has(textOf(article))) return false;
 	if (article !== undefined && definite.has(textOf(article))) index -= 1;
 	const preposition = elements[index];
-	return preposition !== undefined && pointing.has(textOf(preposition));
+	if (preposition === undefined || !pointing.has(textOf(preposition))) return false;
+	for (const next of elements.slice(at + 1)) {
+		if (kindsNamed(next).length > 0) return true;
+		// "off the alternator, which is 180 A" tells of the alternator.
+		if (next.type === 'quantity') return false;
+	}
+	return true;
 }
 
 function articleOf(elements: readonly Element[], at: number): Head['article'] {

@@ -1,4 +1,5 @@
 import { type Context, findPlaces, lookUpPlace, recordLow } from '@lugbook/core';
+import { isFiller } from '../elements.js';
 import type { Given } from '../fill.js';
 import { type Span, type Text, textOf } from './text.js';
 
@@ -12,10 +13,11 @@ export interface PlaceNamed {
 /** The place and month a description names; of several places the coldest, which is the safe side. */
 export function placeNamed(text: Text, context: Context): PlaceNamed | null {
 	const found = findPlaces(text.message)
-		.filter(({ sure }) => sure)
+		.filter((match) => match.sure && !isTradeWord(text, match))
 		.flatMap((match) => {
 			const looked = lookUpPlace(match.place, context.region);
-			return looked.kind === 'found' ? [{ ...match, lowC: recordLow(looked.place).valueC }] : [];
+			if (looked.kind !== 'found') return [];
+			return [{ ...match, place: looked.place.name, lowC: recordLow(looked.place).valueC }];
 		});
 	const coldest = found.toSorted((a, b) => a.lowC - b.lowC)[0];
 	const months = monthsIn(text);
@@ -36,6 +38,20 @@ export function placeNamed(text: Text, context: Context): PlaceNamed | null {
 						`Several places are named; ${coldest.place} is taken, the coldest of them (also ${others.join(', ')}).`,
 					],
 	};
+}
+
+/** "low temperature cut-off" is no town, though there is one of that name. */
+function isTradeWord(text: Text, match: Span): boolean {
+	return text
+		.elements(null)
+		.some(
+			(element) =>
+				element.type === 'phrase' &&
+				!isFiller(element) &&
+				element.start < match.end &&
+				element.end > match.start &&
+				element.meanings.some((meaning) => 'topic' in meaning),
+		);
 }
 
 function monthsIn(text: Text) {

@@ -4,7 +4,7 @@ import { fill, type Given } from '../fill.js';
 import { fits } from '../pair.js';
 import { subjectOf } from './subjects.js';
 import { kindsNamed, type Span, type Text, textOf } from './text.js';
-import { negations } from './words.js';
+import { indefinite, negations } from './words.js';
 
 /** What a stretch of text says of one piece of equipment. */
 export interface Taken {
@@ -23,12 +23,24 @@ export function take(text: Text, kind: string, spans: readonly Span[], context: 
 		.map((element, index, all) => denied(element, all[index - 1], kind));
 	const filled = fill(elements, subject, text.only(spans), context);
 	const claimed = new Set(filled.claimed);
-	const given: Given[] = [...filled.given];
+	const given: Given[] = filled.given.filter((one) => isNamed(one, elements, kind, claimed, text));
 	const notes = [...filled.notes];
 	let score = 0;
 
-	const counted = countIn(elements, kind, claimed, text);
 	const countName = Object.entries(subject.fields).find(([, field]) => field.type.sort === 'count')?.[0];
+	const times = timesIn(elements, given, claimed, text);
+	if (times !== null && countName !== undefined) {
+		for (const element of times.from) claimed.add(element);
+		const others = given.filter(({ name }) => name !== times.name && name !== countName);
+		given.splice(0, given.length, ...others, times.each, {
+			...times.each,
+			name: countName,
+			value: times.count,
+		});
+		score += 1;
+	}
+	// Adults and children are counted by their own words.
+	const counted = kind === 'people' && given.length > 0 ? null : countIn(elements, kind, claimed, text);
 	if (counted !== null) {
 		for (const element of counted.from) claimed.add(element);
 		if (countName !== undefined && !given.some(({ name }) => name === countName)) {
@@ -36,6 +48,7 @@ export function take(text: Text, kind: string, spans: readonly Span[], context: 
 			score += 1;
 		}
 	}
+	for (const one of articleCounts(elements, kind, given)) given.push(one);
 	const many = given.find(({ name }) => name === countName)?.value;
 	for (const { name, values } of filled.conflicts) {
 		const settled = ofMany(values, typeof many === 'number' ? many : 1);
@@ -63,6 +76,50 @@ function worth(element: Element, kind: string, claimed: ReadonlySet<Element>): n
 	return isUsed && !isFiller(element) ? 0.5 : 0;
 }
 
+/** Fields whose figure must be named: a bare current beside a thing is its own, not that of its fuse. */
+const namedOnly: ReadonlySet<string> = new Set(['fuseA']);
+
+function isNamed(
+	one: Given,
+	elements: readonly Element[],
+	kind: string,
+	claimed: Set<Element>,
+	text: Text,
+): boolean {
+	if (!namedOnly.has(one.name)) return true;
+	const isSaid = elements.some((element) =>
+		meaningsFor(element, kind).some((meaning) => meaning.means === 'alias' && meaning.field === one.name),
+	);
+	if (isSaid) return true;
+	const value = elements.find((element) => claimed.has(element) && text.slice(element) === one.said);
+	if (value !== undefined) claimed.delete(value);
+	return false;
+}
+
+/** "460 Ah (2 x 230)", "800 W = 4 x 200": how many, and the figure of each, where they make up the figure named. */
+function timesIn(
+	elements: readonly Element[],
+	given: readonly Given[],
+	claimed: ReadonlySet<Element>,
+	text: Text,
+) {
+	for (const [index, first] of elements.entries()) {
+		const sign = elements[index + 1];
+		const second = elements[index + 2];
+		if (first.type !== 'number' || second?.type !== 'number' || sign === undefined) continue;
+		if (claimed.has(first) && claimed.has(second)) continue;
+		if (!/^[x*]$/i.test(text.slice(sign))) continue;
+		const product = first.value * second.value;
+		const whole = given.find(
+			({ value }) => typeof value === 'number' && Math.abs(value - product) <= 0.01 * product,
+		);
+		if (whole === undefined) continue;
+		const each = { ...whole, value: second.value };
+		return { name: whole.name, each, count: first.value, from: [first, sign, second] };
+	}
+	return null;
+}
+
 /** "not heated", "no timer": the yes-or-no word after a negation says the opposite. */
 function denied(element: Element, before: Element | undefined, kind: string): Element {
 	if (element.type !== 'phrase' || before === undefined || !negations.has(textOf(before))) return element;
@@ -71,6 +128,21 @@ function denied(element: Element, before: Element | undefined, kind: string): El
 		meaning.means === 'flag' ? { ...meaning, value: !meaning.value } : meaning,
 	);
 	return { ...element, meanings };
+}
+
+/** "two adults and a child": the article counts, where the word is that of a number. */
+function articleCounts(elements: readonly Element[], kind: string, given: readonly Given[]): Given[] {
+	if (kind !== 'people') return [];
+	const { fields } = subjectOf(kind);
+	return elements.flatMap((element, index) => {
+		const before = elements[index - 1];
+		if (before === undefined || !indefinite.has(textOf(before))) return [];
+		return meaningsFor(element, kind).flatMap((meaning) => {
+			if (meaning.means !== 'alias' || fields[meaning.field]?.type.sort !== 'count') return [];
+			const isKnown = given.some(({ name }) => name === meaning.field);
+			return isKnown ? [] : [{ name: meaning.field, value: 1, said: textOf(element) }];
+		});
+	});
 }
 
 /** How many: "2 roof fans", "fans: 2", "200 W x 2", "100 Ah (x2)". */
@@ -95,7 +167,10 @@ function countIn(
 		const after = elements[index + 1];
 		const signs = [before, after].filter((one) => one !== undefined && /^x$/i.test(text.slice(one)));
 		if (signs.length > 0) return { count: element.value, from: [element, ...(signs as Element[])] };
-		if (namesAhead(elements, index, kind) || namedRightBefore(elements, index, kind)) {
+		if (
+			namesAhead(elements, index, kind) ||
+			(element.value <= 12 && namedRightBefore(elements, index, kind))
+		) {
 			return { count: element.value, from: [element] };
 		}
 	}

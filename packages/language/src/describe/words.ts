@@ -26,7 +26,7 @@ export const another = set(
 );
 /** A thing named after one of these is only pointed at: "runs off the inverter". */
 export const pointing = set(
-	'to from off into onto via through by behind near under above beside next over on at of for between alongside around across al del desde hasta para por junto bajo sobre tras zu zum zur vom von über unter neben hinter am an für aus beim im auf',
+	'to in inside within en from off into onto via through by behind near under above beside next over on at of for between alongside around across al del desde hasta para por junto bajo sobre tras zu zum zur vom von über unter neben hinter am an für aus beim im auf',
 );
 
 /** A clause that says one of these leaves open whether the thing is there. */
@@ -38,7 +38,7 @@ export const later =
 
 /** Words that name a thing only beside a figure of it: "20 gal gray", but not "gray cabinets". */
 export const weak = set(
-	'gray grey fresh lift rack module modul controller solo smoke wool foam cork cocina placa limpia limpias grises frisch grau dach rear front shower bank bed regler regulador inlet shore display screen monitor kork espuma seats sleep winter winters summer summers drive drives driving invierno verano sommer hund perro',
+	'gray grey fresh lift rack module modul controller solo smoke wool foam cork cocina placa limpia limpias grises frisch grau dach rear front shower bank bed regler regulador inlet shore display screen monitor kork espuma seats sleep winter winters summer summers drive drives driving invierno verano sommer hund perro bottle bottles cylinder cylinders flasche flaschen',
 );
 
 /** What descriptions are full of and no calculation could depend on. */
@@ -57,3 +57,21 @@ export const narrative = set(`
 	somos vamos queremos quiere quieren vivir viajar viaje viajes montar montado montada montamos instalar instalado instalada instalados lleva llevamos llevan hemos tenemos puesto va van tipo marca equipo sistema instalación eléctrica eléctrico todo toda todos todas cada parte lado encima debajo dentro fuera atrás delante también además solo sólo cuando donde muy bien grande pequeño pequeña nuevo nueva viejo otro otra litros unas unos entre sobre hasta desde mucho poco más menos como así pero porque
 	wollen möchten reisen reise leben wohnen bauen gebaut ausbau ausgebaut eingebaut einbauen montiert verbaut geplant kommt kommen gibt haben hat wird werden sind sein soll sollen noch auch nur schon dann dazu sowie außerdem insgesamt jeweils etwa circa ca rund große kleine neue alte unsere unser kunde kunden seite hinten vorne vorn links rechts oben unten innen strom elektrik anlage system typ marke stück wir uns euch ihr sie er es alles alle
 `);
+
+/** Words that are no slips of equipment words. */
+export const everyday: ReadonlySet<string> = new Set([
+	...narrative,
+	...joins,
+	...alternatives,
+	...negations,
+	...states,
+	...definite,
+	...indefinite,
+	...another,
+	...pointing,
+]);
+
+/** A clause with one of these speaks of the two things before it. */
+export const both = set('both beides beide ambos ambas all alle todos todas');
+/** "smoke yes": there it is, though the word alone says little. */
+export const affirmations = set('yes ok sí si ja vorhanden fitted installed');

@@ -3,6 +3,17 @@ import { choice, count, flag, quantity, text } from '../../topic/field.js';
 import { howMany, placingFields } from './common.js';
 import { declareEquipment, words } from './declare.js';
 
+/** German bends its adjectives. */
+const sizeOptions = {
+	...wheelbaseOptions,
+	short: [...wheelbaseOptions.short, ...words('kurzem radstand|kurzen radstand|kurzer kastenwagen')],
+	medium: [
+		...wheelbaseOptions.medium,
+		...words('mittlerem radstand|mittleren radstand|mittlerer kastenwagen'),
+	],
+	long: [...wheelbaseOptions.long, ...words('langem radstand|langen radstand|langer kastenwagen')],
+};
+
 const rating = (label: string, aliases: string, max: number) =>
 	quantity({ label, kind: 'mass', min: 200, max, aliases: words(aliases) });
 
@@ -44,16 +55,30 @@ export const body = declareEquipment({
 				'empty|empty weight|curb weight|kerb weight|unladen|leer|leergewicht|leermasse|tara|en vacío|vacía|peso en vacío',
 			),
 		}),
+		frontEmptyKg: quantity({
+			label: 'empty front axle',
+			kind: 'mass',
+			min: 400,
+			max: 5000,
+			aliases: words('empty front axle|front axle empty|front empty|vorderachse leer|eje delantero en vacío'),
+		}),
+		rearEmptyKg: quantity({
+			label: 'empty rear axle',
+			kind: 'mass',
+			min: 300,
+			max: 5000,
+			aliases: words('empty rear axle|rear axle empty|rear empty|hinterachse leer|eje trasero en vacío'),
+		}),
 		builtKg: quantity({
 			label: 'mass as it stands',
 			kind: 'mass',
 			min: 900,
 			max: 12_000,
 			aliases: words(
-				'weighs|scale weight|scaled|scales|weighed|weighed in at|on the scale|on the scales|as built|current weight|gewogen|auf der waage|pesada|en báscula',
+				'scale weight|scaled|scales|weighed|weighed in at|on the scale|on the scales|as built|current weight|gewogen|auf der waage|pesada|en báscula',
 			),
 		}),
-		wheelbase: choice({ label: 'size of the van', options: wheelbaseOptions }),
+		wheelbase: choice({ label: 'size of the van', options: sizeOptions }),
 		roof: choice({ label: 'roof', options: roofOptions }),
 		wheelbaseM: quantity({
 			label: 'wheelbase',
@@ -120,14 +145,11 @@ export const people = declareEquipment({
 		two: flag({ label: 'a couple', yes: words('couple|pareja|paar|pärchen') }),
 		one: flag({ label: 'alone', yes: words('solo|solo traveler') }),
 	},
-	settle: ({ two, one, adults, children, ...rest }) => {
-		const said =
-			(adults ?? 0) +
-			(children ?? 0) +
-			(two === true && adults === undefined ? 2 : 0) +
-			(one === true ? 1 : 0);
-		const counted = rest.people ?? (said > 0 ? said : undefined);
-		return counted === undefined ? {} : { people: counted };
+	settle: ({ two, one, adults, children, people: counted }) => {
+		const pair = two === true && adults === undefined ? 2 : 0;
+		const said = (adults ?? 0) + (children ?? 0) + pair + (one === true ? 1 : 0);
+		const all = Math.max(counted ?? 0, said);
+		return all === 0 ? {} : { people: all };
 	},
 });
 
@@ -177,6 +199,7 @@ export const roofRack = declareEquipment({
 		'roof rack|rack|roof deck|roof platform|crossbars|roof bars|baca|portaequipajes|barras de techo|dachträger|dachgepäckträger|dachterrasse',
 	),
 	fields: {
+		...placingFields,
 		limitKg: quantity({
 			label: 'allowed roof load',
 			kind: 'mass',
@@ -186,7 +209,6 @@ export const roofRack = declareEquipment({
 				'rated|rated for|limit|max load|roof load|roof limit|roof load limit|allowed|dachlast|zulässige dachlast|carga máxima|carga de techo',
 			),
 		}),
-		...placingFields,
 	},
 	usualKg: () => 35,
 	usualZone: 'middle',

@@ -3,7 +3,7 @@ import { choice, flag, quantity } from '../../topic/field.js';
 import { consumerFields, draw, howMany, loadWords } from './common.js';
 import { declareEquipment, words } from './declare.js';
 
-const { powerW: drawW, ...heaterDraw } = consumerFields;
+const { powerW: _, ...heaterDraw } = consumerFields;
 
 export const heater = declareEquipment({
 	kind: 'heater',
@@ -25,14 +25,13 @@ export const heater = declareEquipment({
 			max: 30_000,
 			aliases: words('output|heat|heats|heizleistung|potencia'),
 		}),
-		drawW: {
-			...drawW,
-			meta: {
-				...drawW.meta,
-				label: 'electric draw',
-				aliases: words('draws|draw|uses|pulls|consumes|consume|electric|verbraucht|zieht|fan draws'),
-			},
-		},
+		drawW: quantity({
+			label: 'electric draw',
+			kind: 'power',
+			min: 0.1,
+			max: 3000,
+			aliases: words('draws|draw|uses|pulls|consumes|consume|electric|verbraucht|zieht|fan draws'),
+		}),
 		fuel: choice({
 			label: 'fuel',
 			options: {
@@ -135,6 +134,21 @@ export const fan = declareEquipment({
 	usualZone: 'middle',
 });
 
+/** "closed cell foam" names the thing and its material at once. */
+const namedMaterials = {
+	...insulationOptions,
+	closedCellSpray: [
+		...insulationOptions.closedCellSpray,
+		...words('spray foam|closed cell foam|closed-cell foam'),
+	],
+	sheepWool: [
+		...insulationOptions.sheepWool,
+		...words('wool|sheep wool|wool insulation|lana de oveja|schafwolle'),
+	],
+	cork: [...insulationOptions.cork, ...words('corcho|kork')],
+	elastomericFoam: [...insulationOptions.elastomericFoam, ...words('elastomerschaum')],
+};
+
 export const insulation = declareEquipment({
 	kind: 'insulation',
 	label: 'insulation',
@@ -167,7 +181,7 @@ export const insulation = declareEquipment({
 			max: 200,
 			aliases: words('floor|floor insulation|in the floor|boden|suelo'),
 		}),
-		material: choice({ label: 'insulation material', options: insulationOptions }),
+		material: choice({ label: 'insulation material', options: namedMaterials }),
 	},
 	usualKg: () => 25,
 	usualZone: 'middle',

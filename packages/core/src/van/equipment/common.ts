@@ -19,7 +19,7 @@ export const circuitFields = {
 		min: 0.5,
 		max: 1000,
 		aliases: words(
-			'fuse|fuses|fused|fused at|fused with|on a fuse|breaker|breakers|breaker at|circuit breaker|protected by|sicherung|abgesichert|abgesichert mit|fusible|disyuntor|magnetotérmico',
+			'fuse|fuses|fused|fused at|fused with|breaker|breakers|breaker at|circuit breaker|protected by|sicherung|abgesichert|abgesichert mit|fusible|disyuntor|magnetotérmico',
 		),
 	}),
 	wireSize: conductor({

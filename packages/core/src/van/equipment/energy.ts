@@ -8,6 +8,16 @@ import { declareEquipment, ofOne, words } from './declare.js';
 /** Mass over energy of a battery [kg/Wh] (practice). */
 const kgPerWh = { lithium: 0.01, leadAcid: 0.027 };
 
+/** Which of the voltages named is the bank's: units in series can only add up, and no bank has less than 10 V. */
+function voltagesSaid(bankV: number | undefined, unitV: number | undefined, isSeries: boolean) {
+	const named = [bankV, unitV].filter((value) => value !== undefined);
+	const [first] = named;
+	if (first === undefined) return {};
+	if (named.length > 1) return { bankV: Math.max(...named), unitV: Math.min(...named) };
+	if (first < 10 || (isSeries && unitV !== undefined)) return { unitV: first };
+	return { bankV: first };
+}
+
 /** "lithium batteries" names the thing and its chemistry at once. */
 const namedChemistries = {
 	...chemistryWords,
@@ -17,9 +27,17 @@ const namedChemistries = {
 			'lithium battery|lithium batteries|lithium bank|lifepo4 battery|lifepo4 batteries|batería de litio|baterías de litio|lithium-batterie|lithiumbatterie|lithiumbatterien|lithium-akku',
 		),
 	],
-	agm: [...chemistryWords.agm, ...words('agm battery|agm batteries|agms|agm-batterie|agm-batterien')],
-	gel: [...chemistryWords.gel, ...words('gel battery|gel batteries')],
-	flooded: [...chemistryWords.flooded, ...words('lead acid battery|golf cart batteries')],
+	agm: [
+		...chemistryWords.agm,
+		...words('agm battery|agm batteries|agms|agm-batterie|agm-batterien|batería agm|baterías agm'),
+	],
+	gel: [...chemistryWords.gel, ...words('gel battery|gel batteries|gelbatterie|gelbatterien')],
+	flooded: [
+		...chemistryWords.flooded,
+		...words(
+			'lead acid battery|golf cart batteries|bleibatterie|bleibatterien|blei-batterie|blei-batterien|batería de plomo|baterías de plomo',
+		),
+	],
 };
 
 export const battery = declareEquipment({
@@ -28,7 +46,7 @@ export const battery = declareEquipment({
 	system: 'energy',
 	single: true,
 	words: words(
-		'battery bank|battery|batteries|bank|house bank|house battery|house batteries|leisure battery|leisure batteries|lithium battery|lithium batteries|lifepo4 battery|lifepo4 batteries|lithium bank|lifepo4|lfp|lithium|lithium iron phosphate|agm|agm battery|agm batteries|agms|gel battery|gel batteries|lead acid|lead-acid|lead acid battery|golf cart batteries|batería|baterías|batería auxiliar|baterías auxiliares|banco de baterías|litio|batería de litio|baterías de litio|batterie|batterien|batteriebank|aufbaubatterie|aufbaubatterien|bordbatterie|bordbatterien|wohnraumbatterie|versorgerbatterie|akku|akkus|lithium-batterie|lithiumbatterie|lithiumbatterien|lithium-akku|agm-batterie|agm-batterien',
+		'battery bank|battery|batteries|bank|house bank|house battery|house batteries|leisure battery|leisure batteries|lithium battery|lithium batteries|lifepo4 battery|lifepo4 batteries|lithium bank|lifepo4|lfp|lithium|lithium iron phosphate|agm|agm battery|agm batteries|agms|gel battery|gel batteries|lead acid|lead-acid|lead acid battery|golf cart batteries|batería|baterías|batería auxiliar|baterías auxiliares|banco de baterías|litio|batería de litio|baterías de litio|batterie|batterien|batteriebank|aufbaubatterie|aufbaubatterien|bordbatterie|bordbatterien|wohnraumbatterie|versorgerbatterie|bleibatterie|bleibatterien|blei-batterie|blei-batterien|gelbatterie|gelbatterien|batería de plomo|baterías de plomo|baterías agm|batería agm|akku|akkus|lithium-batterie|lithiumbatterie|lithiumbatterien|lithium-akku|agm-batterie|agm-batterien',
 	),
 	fields: {
 		unitCount: count({
@@ -123,7 +141,7 @@ export const battery = declareEquipment({
 			yes: words(
 				'heated|self-heated|self heated|self heating|self-heating|battery heater|battery heating pad|beheizt|selbstheizend|calefactada|calefactadas|autocalentable',
 			),
-			no: words('unheated|not heated|no heating|without heating|unbeheizt|ohne heizung|sin calefactar'),
+			no: words('unheated|not heated|unbeheizt|sin calefactar'),
 		}),
 		outside: flag({
 			label: 'outside the heated space',
@@ -149,14 +167,12 @@ export const battery = declareEquipment({
 		const many = rest.unitCount ?? 1;
 		const ah = ofOne(unitAh, totalAh, many);
 		const wh = ofOne(unitWh, totalWh, many);
-		// Units in series can only add up: of two voltages the higher is the bank's.
-		const isSwapped = bankV !== undefined && unitV !== undefined && unitV > bankV;
+		const volts = voltagesSaid(bankV, unitV, rest.layout === 'series');
 		return {
 			...rest,
 			...(ah === undefined ? {} : { unitAh: ah }),
 			...(wh === undefined || ah !== undefined ? {} : { unitWh: wh }),
-			...(bankV === undefined ? {} : { bankV: isSwapped ? unitV : bankV }),
-			...(unitV === undefined ? {} : { unitV: isSwapped ? bankV : unitV }),
+			...volts,
 		};
 	},
 	usualKg: (given) => {

@@ -7,7 +7,7 @@ export const propane = declareEquipment({
 	label: 'gas bottle or tank',
 	system: 'climate',
 	words: words(
-		'propane|propane tank|propane tanks|propane bottle|propane bottles|propane cylinder|propane cylinders|lpg|lpg tank|lpg bottle|lp|lp tank|lp gas|gas bottle|gas bottles|gas cylinder|gas cylinders|gas tank for cooking|underslung lpg tank|butane|butane bottle|butane cylinder|propano|butano|bombona|bombonas|bombona de propano|bombona de butano|bombona de gas|botella de gas|botellas de gas|propan|butan|propangas|gasflasche|gasflaschen|propanflasche|propanflaschen|gastank|lpg-tank',
+		'propane|propane tank|propane tanks|propane bottle|propane bottles|propane cylinder|propane cylinders|lpg|lpg tank|lpg bottle|lp|lp tank|lp gas|gas bottle|gas bottles|gas cylinder|gas cylinders|bottle|bottles|cylinder|cylinders|flasche|flaschen|gas tank for cooking|underslung lpg tank|butane|butane bottle|butane cylinder|propano|butano|bombona|bombonas|bombona de propano|bombona de butano|bombona de gas|botella de gas|botellas de gas|propan|butan|propangas|gasflasche|gasflaschen|propanflasche|propanflaschen|gastank|lpg-tank',
 	),
 	fields: {
 		count: howMany,

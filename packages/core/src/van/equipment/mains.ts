@@ -89,7 +89,7 @@ export const shoreInlet = declareEquipment({
 	system: 'energy',
 	single: true,
 	words: words(
-		'shore inlet|shore power inlet|shore power|shore|shoreline|shore line|power inlet|inlet|hookup|hook-up|hookups|ehu|shore hookup|electric hookup|mains hookup|toma exterior|toma de corriente exterior|toma cee|conexión a red|conexión exterior|landstrom|landanschluss|landstromanschluss|cee-anschluss|cee anschluss|cee-steckdose|außensteckdose',
+		'shore inlet|shore power inlet|shore power|shore|shoreline|shore line|power inlet|inlet|hookup|hook-up|hookups|ehu|shore hookup|electric hookup|mains hookup|toma exterior|toma|toma de corriente exterior|toma cee|conexión a red|conexión exterior|landstrom|landanschluss|landstromanschluss|cee-anschluss|cee anschluss|cee-steckdose|außensteckdose',
 	),
 	fields: {
 		ratingA: quantity({

@@ -1,12 +1,28 @@
-import { count, flag, quantity } from '../../topic/field.js';
+import { choice, count, flag, quantity } from '../../topic/field.js';
 import { fuse as fuseTopic } from '../../topics/fuse.js';
 import { circuitFields, howMany } from './common.js';
 import { declareEquipment, words } from './declare.js';
 
-const kindOfFuse = {
-	...fuseTopic.fields.fuseClass,
-	meta: { ...fuseTopic.fields.fuseClass.meta, label: 'kind of fuse' },
-};
+const { type: classes } = fuseTopic.fields.fuseClass;
+const classWords: Readonly<Record<string, readonly string[]>> =
+	classes.sort === 'choice' ? classes.options : {};
+
+/** "class T fuse" names the thing and its kind at once. */
+const kindOfFuse = choice({
+	label: 'kind of fuse',
+	options: {
+		...classWords,
+		blade: [...(classWords.blade ?? []), ...words('de cuchilla|cuchilla')],
+		strip: [
+			...(classWords.strip ?? []),
+			...words('strip fuse at the battery|streifensicherung an der batterie|fusible de tira|de tira'),
+		],
+		classT: [
+			...(classWords.classT ?? []),
+			...words('class t fuse|class-t fuse|t-class fuse|fusible clase t|clase t|klasse t'),
+		],
+	},
+});
 
 export const mainFuse = declareEquipment({
 	kind: 'main-fuse',
@@ -37,7 +53,7 @@ export const disconnect = declareEquipment({
 	label: 'battery disconnect',
 	system: 'wiring',
 	words: words(
-		'battery disconnect|disconnect|disconnect switch|battery disconnect switch|battery switch|main switch|main disconnect|isolator switch|isolation switch|battery isolation switch|cut-off switch|cutoff switch|kill switch|master switch|seccionador|desconectador|desconectador de batería|cortacorriente|cortabaterías|interruptor general|interruptor principal|hauptschalter|batteriehauptschalter|batterietrennschalter|trennschalter',
+		'battery disconnect|disconnect|disconnect switch|battery disconnect switch|battery switch|main switch|main disconnect|isolator switch|battery isolator switch|isolation switch|battery isolation switch|cut-off switch|cutoff switch|kill switch|master switch|seccionador|desconectador|desconectador de batería|cortacorriente|cortabaterías|interruptor general|interruptor principal|hauptschalter|batteriehauptschalter|batterietrennschalter|trennschalter',
 	),
 	fields: { ratingA: quantity({ label: 'rating', kind: 'current', min: 1, max: 2000 }) },
 });

@@ -7,7 +7,7 @@ export const solar = declareEquipment({
 	label: 'solar panels',
 	system: 'energy',
 	words: words(
-		'solar|solar panel|solar panels|solar array|panels|panel|array|pv|pv panels|photovoltaic|rooftop solar|roof solar|portable panel|folding panel|placa solar|placas solares|panel solar|paneles solares|placas|paneles|módulo solar|módulos solares|solarmodul|solarmodule|solarpanel|solarpanels|solaranlage|solarzellen|photovoltaik|module|modul',
+		'solar|solar panel|solar panels|solar array|panels|panel|array|pv|pv panels|photovoltaic|rooftop solar|roof solar|portable panel|folding panel|placa solar|placas solares|placa|panel solar|paneles solares|placas|paneles|módulo solar|módulos solares|solarmodul|solarmodule|solarpanel|solarpanels|solaranlage|solarzellen|photovoltaik|module|modul',
 	),
 	fields: {
 		count: howMany,

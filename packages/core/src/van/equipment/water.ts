@@ -16,7 +16,7 @@ const heated = flag({
 	yes: words(
 		'heated|heated space|in the heated space|winterized|insulated and heated|beheizt|frostsicher|calefactado|calefactada',
 	),
-	no: words('unheated|not heated|no heating|no heating pad|unbeheizt|ohne heizung|sin calefactar'),
+	no: words('unheated|not heated|unbeheizt|sin calefactar'),
 });
 const insulated = flag({
 	label: 'insulated',
@@ -133,7 +133,7 @@ export const waterHeater = declareEquipment({
 			kind: 'temperature',
 			min: 20,
 			max: 95,
-			aliases: words('set to|set at|at|eingestellt auf|a'),
+			aliases: words('set to|set at|eingestellt auf|ajustado a'),
 		}),
 		mixer: flag({
 			label: 'thermostatic mixing valve',

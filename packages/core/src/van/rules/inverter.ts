@@ -39,21 +39,21 @@ const overProtection: Rule = {
 			const usualA = inverterInputA(ratedW, known.nominalV, efficiency);
 			const lowA = inverterInputA(ratedW, known.cutoffV, efficiency);
 			const { limitA, given } = known.discharge;
-			const ask = given ? [] : [unknownField('battery', 'protectionA')];
-			if (lowA <= limitA) return ask;
-			const isDanger = usualA > (given ? limitA : 2 * limitA);
+			const ask = given || known.bank.chemistry.leadAcid ? [] : [unknownField('battery', 'protectionA')];
+			// The usual rate is no limit of this very bank: only at its nominal voltage does it count.
+			if ((given ? lowA : usualA) <= limitA) return ask;
 			const isOnlyLow = usualA <= limitA;
-			if (isOnlyLow && !given) return ask;
 			const most = facts.show('current', limitA, { round: 'down', decimals: 0 });
 			const draws = facts.show('current', isOnlyLow ? lowA : usualA, { round: 'up', decimals: 0 });
-			const when = isOnlyLow ? facts.say`near empty draws` : facts.say`draws`;
-			const limit = given
-				? facts.say`the ${most} at which the batteries' own protection switches off`
-				: facts.say`the usual ${most} for this bank`;
 			const power = watts(facts, limitA * known.nominalV * efficiency, 'down');
 			const needed = facts.show('current', lowA, { round: 'up', decimals: 0 });
-			const text = facts.say`The ${watts(facts, ratedW)} inverter ${when} ${draws}, over ${limit}: everything goes dark under load. Stay at or below ${power}, or take batteries whose protection allows ${needed} together.`;
-			return [found(isDanger ? 'danger' : 'warning', text, [inverter, known.piece]), ...ask];
+			if (!given) {
+				const text = facts.say`The ${watts(facts, ratedW)} inverter draws ${draws} at full power, over the usual ${most} for this bank: its voltage falls and the inverter cuts out. Stay at or below ${power}, take a larger bank, or confirm the maker's limit.`;
+				return [found('warning', text, [inverter, known.piece]), ...ask];
+			}
+			const when = isOnlyLow ? facts.say`near empty draws` : facts.say`draws`;
+			const text = facts.say`The ${watts(facts, ratedW)} inverter ${when} ${draws}, over the ${most} at which the batteries' own protection switches off: everything goes dark under load. Stay at or below ${power}, or take batteries whose protection allows ${needed} together.`;
+			return [found(isOnlyLow ? 'warning' : 'danger', text, [inverter, known.piece])];
 		});
 	},
 };

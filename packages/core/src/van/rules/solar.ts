@@ -93,7 +93,7 @@ function passedOn(id: string, severity: Severity, about: string, source: Source)
 		system: 'energy',
 		about,
 		needs: 'panels, how they are joined, the controller',
-		clearedBy: [],
+		clearedBy: ['solar-controller'],
 		source,
 		check: (facts) =>
 			fixedArrays(facts).flatMap((piece): readonly Verdict[] => {

@@ -138,6 +138,8 @@ function payloadOf(facts: Facts, lines: readonly Weight[], full: Tank): Outcome 
 			rearRatingKg: num(body, 'rearRatingKg'),
 			frontRatingKg: num(body, 'frontRatingKg'),
 			emptyKg: num(body, 'emptyKg'),
+			frontEmptyKg: num(body, 'frontEmptyKg'),
+			rearEmptyKg: num(body, 'rearEmptyKg'),
 			wheelbase: size,
 			wheelbaseM,
 			roof: word(body, 'roof'),
@@ -193,7 +195,8 @@ function axleRule(axle: 'rear' | 'front'): Rule {
 			const told = placed.filter(
 				({ isToldMass, isToldZone, waterL }) => isToldZone && (isToldMass || waterL > 0),
 			);
-			const isWeighed = num(body, 'emptyKg') !== undefined;
+			// Off a scale axle by axle; a share of the whole is only typical.
+			const isWeighed = num(body, 'frontEmptyKg') !== undefined && num(body, 'rearEmptyKg') !== undefined;
 			for (const full of ['fresh-tank', 'gray-tank'] as const) {
 				const bare = told.map((line) => (line.isToldMass ? line : { ...line, massKg: 0 }));
 				const outcome = payloadOf(facts, bare, full);

@@ -1,0 +1,150 @@
+import type { DescriptionCase } from './case.js';
+
+/** Wie eine Werkstatt schreibt. */
+export const german: readonly DescriptionCase[] = [
+	{
+		name: 'Kastenwagen für zwei',
+		region: 'eu',
+		text: `Kastenwagen mit langem Radstand und Hochdach für zwei Personen. Die Aufbaubatterie hat 200 Ah, LiFePO4, 12 V, das BMS schaltet bei 150 A ab. Geladen wird über einen Ladebooster mit 45 A von der Lichtmaschine mit 180 A und über zwei Solarmodule mit je 150 W, parallel, an einem MPPT-Regler 75/15. Der Wechselrichter leistet 2000 W, darauf läuft ein Induktionskochfeld mit 2000 W. Der Landanschluss ist mit 16 A abgesichert, mit FI-Schalter, das Ladegerät hat 30 A. Der Kühlschrank zieht 50 W, dazu LED-Licht, eine Wasserpumpe und ein Dachlüfter. Frischwassertank 100 Liter innen, Abwassertank 80 Liter unterflur. Die Dieselheizung hat 2 kW. Ein CO-Melder fehlt noch. Die Hauptsicherung ist eine Streifensicherung mit 250 A. Gereist wird im Winter in Oberstdorf.`,
+		expected: [
+			['van', { wheelbase: 'long', roof: 'high' }],
+			['people', { people: 2 }],
+			['battery', { unitAh: 200, bankV: 12, protectionA: 150, chemistry: 'lifepo4' }],
+			['dcdc', { chargeA: 45 }],
+			['alternator', { ratingA: 180 }],
+			['solar', { panelW: 150, count: 2, wiring: 'parallel' }],
+			['solar-controller', { controllerV: 75, controllerA: 15, type: 'mppt' }],
+			['inverter', { ratedW: 2000 }],
+			['cooktop', { fuel: 'induction', powerW: 2000 }],
+			['shore-inlet'],
+			['gfci'],
+			['charger', { chargeA: 30 }],
+			['fridge', { powerW: 50 }],
+			['lights'],
+			['water-pump'],
+			['fan', { extracts: true }],
+			['fresh-tank', { volumeL: 100, outside: false }],
+			['gray-tank', { volumeL: 80, outside: true }],
+			['heater', { fuel: 'diesel', outputW: 2000 }],
+			['main-fuse', { ratingA: 250, fuseClass: 'strip' }],
+			['trip', { season: 'winter' }],
+			['place', { place: 'Oberstdorf' }],
+		],
+		absent: ['co-alarm'],
+		dangers: ['carbon-monoxide-alarm-missing', 'main-fuse-cannot-break', 'inverter-over-protection'],
+		faults: ['tank-freezes'],
+	},
+	{
+		name: 'alter Ausbau mit Blei und Gas',
+		region: 'eu',
+		text: `Ein alter Ausbau soll geprüft werden. Zwei Bleibatterien mit je 110 Ah stehen unbelüftet im Sitzkasten. Geladen wird über ein Trennrelais. Gasherd mit zwei Flammen, Gasflasche 11 kg lose im Schrank, kein Gaswarner. Geheizt wird mit einem Katalytofen. Es gibt keinen Landstrom und keinen Wechselrichter. Ein Solarmodul mit 80 W hängt ohne Laderegler an der Batterie. Der Kühlschrank ist ein Absorber. Licht und Pumpe laufen über einen Sicherungskasten. Frischwasser 40 Liter im Kanister, Abwasser 20 Liter. Ein CO-Melder ist vorhanden, ein Rauchmelder auch. Keine Dämmung. Zwei Erwachsene und ein Kind fahren damit.`,
+		expected: [
+			['battery', { unitAh: 110, unitCount: 2, vented: false, chemistry: 'flooded' }],
+			['isolator'],
+			['cooktop', { fuel: 'gas' }],
+			['propane', { contentKg: 11, place: 'inside' }],
+			['heater', { fuel: 'propane', unvented: true }],
+			['solar', { panelW: 80 }],
+			['fridge', { works: 'absorption' }],
+			['lights'],
+			['water-pump'],
+			['fuse-block'],
+			['fresh-tank', { volumeL: 40 }],
+			['gray-tank', { volumeL: 20 }],
+			['co-alarm'],
+			['smoke-alarm'],
+			['people', { people: 3 }],
+		],
+		absent: ['gas-alarm', 'shore-inlet', 'inverter', 'solar-controller', 'insulation'],
+		dangers: [
+			'lead-acid-unvented',
+			'gas-bottle-inside',
+			'gas-alarm-missing',
+			'unvented-heater',
+			'solar-without-controller',
+		],
+		faults: ['gray-smaller-than-fresh'],
+	},
+	{
+		name: 'Stückliste',
+		region: 'eu',
+		text: `Akku 2x 200Ah LiFePO4 12V, BMS 200A, max Ladestrom 100A, Tieftemperaturschutz
+Hauptsicherung 400A Class T, Hauptschalter
+Wechselrichter 3000W, 95 mm², 1,5 m, Sicherung 400A
+Ladebooster 2x 60A, Lichtmaschine 150A
+Landstrom 16A, FI, Leitungsschutzschalter, Ladegerät 60A
+Solar 4x 110W, MPPT 100/30, 16 mm², 5 m
+Sicherungskasten 12-fach
+Kühlschrank 60W 2,5 mm² 4 m
+Dieselheizung 4kW, CO-Melder, Rauchmelder, Feuerlöscher
+Frischwasser 120 L, Abwasser 90 L, beides innen
+Warmwasserboiler elektrisch 10 L 660W mit Mischventil
+zGG 3500 kg, leer 2250 kg, langer Radstand, Hochdach
+2 Personen, autark 4 Tage`,
+		expected: [
+			[
+				'battery',
+				{
+					unitAh: 200,
+					unitCount: 2,
+					bankV: 12,
+					protectionA: 200,
+					chargeLimitA: 100,
+					coldCutOff: true,
+					chemistry: 'lifepo4',
+				},
+			],
+			['main-fuse', { ratingA: 400, fuseClass: 'classT' }],
+			['disconnect'],
+			['inverter', { ratedW: 3000, wireSize: '95 mm²', runM: 1.5, fuseA: 400 }],
+			['dcdc', { chargeA: 60, count: 2 }],
+			['alternator', { ratingA: 150 }],
+			['shore-inlet', { ratingA: 16 }],
+			['gfci'],
+			['mains-panel'],
+			['charger', { chargeA: 60 }],
+			['solar', { panelW: 110, count: 4 }],
+			['solar-controller', { controllerV: 100, controllerA: 30, type: 'mppt', wireSize: '16 mm²', runM: 5 }],
+			['fuse-block', { circuits: 12 }],
+			['fridge', { powerW: 60, wireSize: '2.5 mm²', runM: 4 }],
+			['heater', { fuel: 'diesel', outputW: 4000 }],
+			['co-alarm'],
+			['smoke-alarm'],
+			['extinguisher'],
+			['fresh-tank', { volumeL: 120, outside: false }],
+			['gray-tank', { volumeL: 90, outside: false }],
+			['water-heater', { fuel: 'electric', volumeL: 10, powerW: 660, mixer: true }],
+			['van', { gvwrKg: 3500, emptyKg: 2250, wheelbase: 'long', roof: 'high' }],
+			['people', { people: 2 }],
+			['trip', { offGridH: 96 }],
+		],
+		// 120 A of charging takes some 156 A from an alternator of 150 A; an inverter of 3 kW draws more than 95 mm² carries.
+		dangers: ['dcdc-over-alternator'],
+	},
+	{
+		name: 'Familienbus mit zu viel Gewicht',
+		region: 'eu',
+		text: `Familienbus mit mittlerem Radstand, zulässiges Gesamtgewicht 3500 kg, Vorderachse 1850 kg, Hinterachse 2000 kg. Leer wiegt er 2750 kg. Zwei Erwachsene und drei Kinder reisen mit. Möbel wiegen 260 kg in der Mitte, das Bett wiegt 70 kg hinten. Fahrräder 90 kg am Heckträger. Markise 30 kg. Frischwasser 110 Liter über der Hinterachse, Abwasser 90 Liter hinten. Batterie 200 Ah Lithium, 25 kg. Zwei Gasflaschen 11 kg im Gaskasten mit Bodenöffnung, Gaswarner und CO-Melder vorhanden. Gaskocher und Gasheizung mit Abgasführung nach außen. Kühlschrank 25 kg, 50 W. Dachbox 60 kg auf dem Dach, Solarmodul 200 W 12 kg. Reifen mit Lastindex 121.`,
+		expected: [
+			['van', { wheelbase: 'medium', gvwrKg: 3500, frontRatingKg: 1850, rearRatingKg: 2000, emptyKg: 2750 }],
+			['people', { people: 5 }],
+			['furniture', { massKg: 260, zone: 'middle' }],
+			['bed', { massKg: 70, zone: 'back' }],
+			['cargo', { massKg: 90, zone: 'door' }],
+			['awning', { massKg: 30 }],
+			['fresh-tank', { volumeL: 110, zone: 'axle' }],
+			['gray-tank', { volumeL: 90, zone: 'back' }],
+			['battery', { unitAh: 200, massKg: 25, chemistry: 'lifepo4' }],
+			['propane', { contentKg: 11, count: 2, place: 'locker' }],
+			['gas-alarm'],
+			['co-alarm'],
+			['cooktop', { fuel: 'gas' }],
+			['heater', { fuel: 'propane', unvented: false }],
+			['fridge', { massKg: 25, powerW: 50 }],
+			['cargo', { massKg: 60, onRoof: true }],
+			['solar', { panelW: 200, massKg: 12 }],
+			['tires', { loadIndex: 121 }],
+		],
+		dangers: ['gvwr-exceeded'],
+	},
+];
