@@ -98,6 +98,9 @@ export interface LoadOptions {
 	readonly over: 'day' | 'while-on';
 }
 
+/** The largest plug of a household circuit in the rule sets [A]: 20 A, and 16 A in Europe. */
+const mostPlugA = 20;
+
 /**
  * Loads with the gaps filled from the table of typical loads, or the first thing that must be asked or put right.
  */
@@ -118,10 +121,13 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	const say = options.say ?? inEnglish;
 	const known = item.name === undefined ? null : typicalLoad(item.name);
 	const name = nameOf(item, index, known);
-	const mains = item.supply === undefined ? (known?.mains ?? false) : item.supply === 'mains';
+	// No plug gives so much: 45 A of an air conditioner is drawn from the bank.
+	const fromBank = item.currentA !== undefined && item.currentA > mostPlugA;
+	const usual = known?.mains === true && !fromBank;
+	const mains = item.supply === undefined ? usual : item.supply === 'mains';
 	const many = item.count ?? 1;
 	const assumed: LoadAssumption[] = [];
-	if (known?.mains === true && item.supply === undefined) {
+	if (usual && item.supply === undefined) {
 		assumed.push({ field: 'supply', label: `where the ${name} is fed from`, value: 'mains', kind: null });
 	}
 
