@@ -118,8 +118,8 @@ zGG 3500 kg, leer 2250 kg, langer Radstand, Hochdach
 			['people', { people: 2 }],
 			['trip', { offGridH: 96 }],
 		],
-		// 120 A of charging takes some 156 A from an alternator of 150 A; an inverter of 3 kW draws more than 95 mm² carries.
-		dangers: ['dcdc-over-alternator'],
+		// 120 A of charging takes some 156 A from an alternator of 150 A; 95 mm² carries 390 A, below its fuse of 400 A.
+		dangers: ['dcdc-over-alternator', 'fuse-over-conductor'],
 	},
 	{
 		name: 'Familienbus mit zu viel Gewicht',

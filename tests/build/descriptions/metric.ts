@@ -7,6 +7,7 @@ export const metric: readonly DescriptionCase[] = [
 		region: 'eu',
 		text: `A camper for the coast, two adults. Leisure battery 110 Ah AGM, 12 V, in a vented box. Split charge relay from the alternator. 120 W solar panel with a 10 A PWM controller. 16 A hookup with an RCD and two MCBs, 15 A battery charger. Compressor fridge 40 W, LED lights, water pump, USB sockets. Two burner gas hob with a 4.5 kg butane cylinder in a gas locker with a drop vent, gas alarm and CO alarm fitted. Diesel heater 2 kW. Fresh water 60 litres, grey water 40 litres, both underslung. Fire extinguisher and smoke alarm by the door. Insulated with 25 mm of glass wool, three double glazed acrylic windows. Main fuse 100 A strip fuse on the battery, everything on a fuse box.`,
 		expected: [
+			['appliance', { name: 'phone' }],
 			['people', { people: 2 }],
 			['battery', { unitAh: 110, bankV: 12, chemistry: 'agm', vented: true }],
 			['isolator'],

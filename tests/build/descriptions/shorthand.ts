@@ -172,6 +172,7 @@ Fresh 22 gal inside, gray 22 gal inside
 No shore power, no gas
 2 people, San Diego`,
 		expected: [
+			['appliance', { name: 'phone', fuseA: 10 }],
 			['battery', { unitAh: 100, unitCount: 3, bankV: 12, protectionA: 100, chemistry: 'lifepo4' }],
 			['main-fuse', { ratingA: 300, fuseClass: 'classT' }],
 			['disconnect'],

@@ -7,6 +7,7 @@ export const sloppy: readonly DescriptionCase[] = [
 		region: 'us',
 		text: `ok so heres the new one, 2 100ah lifepo4 w/ 100a bms each 12v, 3000w inverter, no main fuse yet, 30a shore charger on a 30a inlet no gfci either, 50a dcdc off the alternator which is 180a, 3 100w panels on a pwm 30a controller, induction cooktop and microwave and a 12v fridge, roof fan, led lights, pump, 36 gal fresh 22 gal gray, 4 gal electric water heater, diesel heater 5kw, co alarm is in, smoke alarm is in. its a 170 in wheelbase hi roof. two people. gonna live in it full time around moab`,
 		expected: [
+			['trip', { fullTime: true }],
 			['battery', { unitAh: 100, unitCount: 2, protectionA: 100, bankV: 12, chemistry: 'lifepo4' }],
 			['inverter', { ratedW: 3000 }],
 			['charger', { chargeA: 30 }],
@@ -40,6 +41,7 @@ export const sloppy: readonly DescriptionCase[] = [
 		region: 'us',
 		text: `battey bank 200ah lithum 12v bms 150a. invertr 2000w fused 250a. solr 2x 190w pannels in paralel, mppt 100/30. dcdc chager 40a, alternater 200a. fridg 55w, roof fan 3a, ligths 2a, watr pump 8a all on a fuse block. popane stove with 5 lb botle under the sink, no gas alarm, CO detecter ok. fresh watr 24 gal, grey watr 24 gal. diesl heater 2kw. shor power 30a inlet with gfci and braker panel, charger 20a. class t fuse 300a on the battery. sleeps 2, winters in flagstaff`,
 		expected: [
+			['trip', { season: 'winter' }],
 			['battery', { unitAh: 200, bankV: 12, protectionA: 150, chemistry: 'lifepo4' }],
 			['inverter', { ratedW: 2000, fuseA: 250 }],
 			['solar', { panelW: 190, count: 2, wiring: 'parallel' }],
@@ -161,6 +163,7 @@ export const sloppy: readonly DescriptionCase[] = [
 		region: 'us',
 		text: `still deciding a lot here. definitely 280ah lithium 24v, 200a bms, and a 3000w inverter (24v). not sure about the gfci thing, electrician will say. 30a shore inlet though. maybe a heater later. solar 5 x 100w glued flexible panels, some 150/45 mppt. alternator 12 v 180 a, 24 v dc-dc 20a. they cook on induction 1800w and want an electric kettle 1500w. fridge 24v 60w. 25 gal fresh, gray unknown. no propane at all. lights, 2 roof fans, usb. co alarm none because no gas they said. two adults two kids`,
 		expected: [
+			['appliance', { name: 'phone' }],
 			['battery', { unitAh: 280, bankV: 24, protectionA: 200, chemistry: 'lifepo4' }],
 			['inverter', { ratedW: 3000 }],
 			['shore-inlet', { ratingA: 30 }],

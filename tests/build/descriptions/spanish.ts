@@ -36,6 +36,7 @@ export const spanish: readonly DescriptionCase[] = [
 		region: 'eu',
 		text: `Somos tres personas y vivimos en ella todo el año. Dos baterías AGM de 100 Ah en paralelo, alternador conectado directo a la batería, sin relé. Cocina de gas de dos fuegos con una bombona de butano de 6 kg en el armario de la cocina, sin detector de gas. Calefacción de gas con salida de humos al exterior. Inversor de 600 W para el portátil. Una placa de 100 W con regulador PWM de 10 A. Nevera de 45 W, luces de 15 W, bomba de 60 W. Agua limpia 70 l y grises 70 l. Detector de CO y detector de humo instalados. Aislada con corcho de 20 mm. No tiene extintor ni toma exterior. Pesa 3100 kg en báscula y la MMA es de 3500 kg.`,
 		expected: [
+			['trip', { season: 'winter' }],
 			['people', { people: 3 }],
 			['battery', { unitAh: 100, unitCount: 2, layout: 'parallel', chemistry: 'agm' }],
 			['alternator', { link: 'direct' }],

@@ -7,6 +7,7 @@ export const tidy: readonly DescriptionCase[] = [
 		region: 'us',
 		text: `This is a weekend van for a couple. The house bank is one 100 Ah lithium battery at 12 V with a 100 A BMS, charged by a 20 A DC-DC charger from the 150 A alternator and by a single 200 W solar panel through a 100/20 MPPT controller. There is a 1000 W inverter for laptops. Cooking is on a two burner propane stove; the 11 lb propane bottle stands in the kitchen cabinet. We have a 12 V compressor fridge, a roof fan, LED lights and a water pump. Fresh water is 20 gallons and the gray tank holds 10 gallons. There is no carbon monoxide alarm and no gas detector so far. The battery is fused with a 150 A class T main fuse.`,
 		expected: [
+			['appliance', { name: 'laptop' }],
 			['people', { people: 2 }],
 			['battery', { unitAh: 100, bankV: 12, protectionA: 100, chemistry: 'lifepo4' }],
 			['dcdc', { chargeA: 20 }],
@@ -248,6 +249,7 @@ export const tidy: readonly DescriptionCase[] = [
 		region: 'us',
 		text: `Kim asked for a second look at the electrics before the hand-over. The bank is a single 206 Ah lithium battery, 12.8 V, with a 200 A BMS and heated. The inverter is 2000 W and always on, idle draw 25 W. The electric water heater holds 4 gallons, 1440 W, runs off the inverter and is left on. A thermostatic mixing valve is fitted after it. A 2 burner induction cooktop of 1800 W and a 700 W microwave are on the same inverter. There are two 100 W solar panels in parallel on a 75 V 15 A MPPT, and a 30 A DC-DC charger behind the 180 A alternator. The heater is a 2 kW diesel heater that draws 25 W. A 40 W heating pad warms the fresh tank, which hangs below the floor and holds 20 gal. Gray is 15 gal, underslung. The van winters in Denver. The fan is a roof fan of 30 W.`,
 		expected: [
+			['trip', { season: 'winter' }],
 			['battery', { unitAh: 206, bankV: 12.8, protectionA: 200, heated: true, chemistry: 'lifepo4' }],
 			['inverter', { ratedW: 2000, alwaysOn: true, idleW: 25 }],
 			['water-heater', { fuel: 'electric', volumeL: gal(4), powerW: 1440, leftOn: true, mixer: true }],

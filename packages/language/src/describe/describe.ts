@@ -137,7 +137,10 @@ class Describer {
 		const isAttribute = first !== undefined && this.#isAttribute(first, clause);
 		const main = isAttribute ? own.slice(1) : own;
 		if (main.length === 0) {
-			this.#headless(clause);
+			const isTold = this.#headless(clause);
+			const only = pointed.length === 1 ? this.#drafts.at(-1) : undefined;
+			// "water is carried in jerry cans": nothing else is spoken of here.
+			if (!isTold && only?.isPointed === true) this.#current = only;
 		} else {
 			const before =
 				current === null
@@ -183,7 +186,7 @@ class Describer {
 		);
 		const figures = between.filter((one) => one.type === 'quantity');
 		// "a PWM 30 A controller" is one, "100 W panel 50 W panel" are two.
-		const ahead = clause.elements.slice(0, before.at).some((one) => one.type === 'quantity');
+		const ahead = clause.elements.slice(0, before.at).findLast((one) => !isFiller(one))?.type === 'quantity';
 		return !isNewOne && figures.length <= (ahead ? 0 : 1) && figures.every((one) => one.count === null);
 	}
 
@@ -262,21 +265,21 @@ class Describer {
 	}
 
 	/** A clause without a word of its own: goes with the piece before it, or its figures say what it is. */
-	#headless(clause: Clause): void {
+	#headless(clause: Clause): boolean {
 		const attached = attachmentsOf(clause);
 		const says = clause.elements.some(
 			(one) => one.type === 'quantity' || one.type === 'conductor' || kindsServed(one).length > 0,
 		);
-		if (!says && attached.length === 0) return;
+		if (!says && attached.length === 0 && !isProduct(clause, this.#text)) return false;
 		const [attachment] = attached;
 		if (attachment?.kind === 'fuse' && isOfBank(clause)) {
 			this.#begin('main-fuse', clause, { ...plainHead, element: attachment.element }, clause);
-			return;
+			return true;
 		}
 		if (this.#tail !== null && clause.joiner !== null && belongings.has(clause.joiner)) {
 			if (this.#gain(this.#tail, clause) > 0) {
 				this.#tail.spans.push(clause);
-				return;
+				return true;
 			}
 		}
 		const current = this.#current;
@@ -288,16 +291,18 @@ class Describer {
 		// What fits the piece before goes there unless something else fits plainly better.
 		if (best !== undefined && best.gain > (gain > 0 ? gain + 1 : 0)) {
 			this.#begin(best.kind, clause, plainHead, clause);
-			return;
+			return true;
 		}
 		if (current !== null && gain > 0) {
 			current.spans.push(clause);
 			this.#alsoToOther(clause, current);
-			return;
+			return true;
 		}
 		if (attachment !== undefined && this.#gainOf(attachment.kind, clause) > 0) {
 			this.#begin(attachment.kind, clause, { ...plainHead, element: attachment.element }, clause);
+			return true;
 		}
+		return false;
 	}
 
 	/** "fresh 100 L, gray 90 L, both inside": said of the piece before as well. */
@@ -373,6 +378,16 @@ function isOfBank(clause: Clause): boolean {
 				clause.elements
 					.slice(Math.max(0, at - 2), at)
 					.some((before) => /^(?:on|at|an|der|en|de)$/.test(textOf(before)))),
+	);
+}
+
+/** "(2 x 230)" after a figure. */
+function isProduct({ elements }: Clause, text: Text): boolean {
+	return elements.some(
+		(one, at) =>
+			one.type === 'number' &&
+			elements[at + 2]?.type === 'number' &&
+			/^[x*]$/i.test(text.slice(elements[at + 1] as Element)),
 	);
 }
 

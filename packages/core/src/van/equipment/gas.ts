@@ -41,11 +41,13 @@ export const propane = declareEquipment({
 		massKg: placingFields.massKg,
 		zone: placingFields.zone,
 	},
-	settle: ({ massKg, ...rest }) =>
+	settle: ({ massKg, ...rest }) => ({
+		...rest,
 		// "11 kg bottle" names what it holds, as the trade does.
-		massKg !== undefined && rest.contentKg === undefined
-			? { ...rest, contentKg: massKg }
-			: { ...rest, ...(massKg === undefined ? {} : { massKg }) },
+		...(massKg !== undefined && rest.contentKg === undefined ? { contentKg: massKg } : {}),
+		...(massKg !== undefined && rest.contentKg !== undefined ? { massKg } : {}),
+		...(rest.sealed === true && rest.place === undefined ? { place: 'locker' as const } : {}),
+	}),
 	// A steel bottle weighs about as much as the gas it holds.
 	usualKg: ({ count: many = 1, contentKg, volumeL }) =>
 		many * 2 * (contentKg ?? (volumeL === undefined ? 5 : volumeL * 0.42)),

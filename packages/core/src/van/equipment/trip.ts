@@ -6,9 +6,7 @@ export const where = declareEquipment({
 	label: 'place',
 	system: 'climate',
 	single: true,
-	words: words(
-		'lives in|based in|based near|home base|winters in|parked in|used in|base en|vive en|standort|unterwegs in',
-	),
+	words: words('home base|standort|lugar'),
 	fields: {
 		place: place({ label: 'place', required: 'Where will the van be used (the coldest place, a town)?' }),
 		month: month({ label: 'month' }),
