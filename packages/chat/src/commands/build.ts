@@ -1,3 +1,4 @@
+import { vanVerbs } from '../build/verbs.js';
 import type { Reply } from '../message.js';
 import { entryLine } from '../render/entry.js';
 import { listed } from '../reply.js';
@@ -36,5 +37,5 @@ async function showBuild(turn: Turn): Promise<Reply> {
 	return listed([`Build "${build}"`, ...entries.map(entryLine)].join('\n'), 'channel');
 }
 
-export const buildVerbs: readonly Verb[] = [use, show];
+export const buildVerbs: readonly Verb[] = [use, ...vanVerbs, show];
 export const buildExample = '/build use heron';

@@ -131,8 +131,9 @@ class Teller {
 			Object.entries(values).some(([name, value]) => {
 				const before = piece.values[name];
 				if (before === undefined || before === value || isTotal(piece, values, countName, name)) return false;
-				// "the fan" after one roof fan is that fan, whatever its words lack.
-				return !(mention.article === 'definite' && same.length === 1 && typeof value !== 'number');
+				// "the fan" after one roof fan is that fan, whatever its words lack; a figure corrects what was told earlier.
+				const isCorrection = typeof value !== 'number' || !this.#told.has(piece.id);
+				return !(mention.article === 'definite' && same.length === 1 && isCorrection);
 			});
 		const repeats = (piece: Piece) =>
 			Object.entries(values).some(

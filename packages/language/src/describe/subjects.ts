@@ -8,7 +8,7 @@ interface EquipmentSubject extends Subject {
 }
 
 /** The kinds of equipment as things that words are read against. */
-export const subjects: ReadonlyMap<string, EquipmentSubject> = new Map(
+const subjects: ReadonlyMap<string, EquipmentSubject> = new Map(
 	equipment.map((one) => [one.kind, subjectFrom(one)]),
 );
 

@@ -5,7 +5,7 @@ import type { Fields, InputOf } from '../../topic/field.js';
 import type { Zone } from '../../weight/placing.js';
 
 /** What was said of one piece of equipment, by field. */
-export type Given<F extends Fields> = Partial<{ [K in keyof F]: Exclude<InputOf<F>[K], undefined> }>;
+type Given<F extends Fields> = Partial<{ [K in keyof F]: Exclude<InputOf<F>[K], undefined> }>;
 
 /** Values of a piece of any kind, for code that handles them all. */
 export type Values = Readonly<Record<string, number | string | boolean>>;
