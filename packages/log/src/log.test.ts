@@ -443,6 +443,23 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 		});
 	});
 
+	test('a setting is changed only where it is as expected, by one of many', async () => {
+		expect(await log.swapSetting('local', 'turn', 'one', 'two')).toBe(false);
+		const first = await Promise.all(
+			['a', 'b', 'c', 'd'].map((value) => log.swapSetting('local', 'turn', null, value)),
+		);
+		expect(first.filter(Boolean)).toHaveLength(1);
+		const held = (await log.getSetting('local', 'turn')) as string;
+		expect(held).toBe('abcd'[first.indexOf(true)]);
+		expect(await log.swapSetting('local', 'turn', null, 'x')).toBe(false);
+		expect(await log.swapSetting('local', 'turn', 'x', null)).toBe(false);
+		expect(await log.swapSetting('local', 'turn', held, 'e')).toBe(true);
+		expect(await log.settingsOf('local')).toEqual([{ key: 'turn', value: 'e' }]);
+		expect(await log.settingsOf('other')).toEqual([]);
+		expect(await log.swapSetting('local', 'turn', 'e', null)).toBe(true);
+		expect(await log.settingsOf('local')).toEqual([]);
+	});
+
 	test('settings are kept by shop and key, changed and removed, and are no entries', async () => {
 		expect(await log.getSetting('local', 'greeting')).toBeNull();
 		await log.setSetting('local', 'greeting', 'hello');

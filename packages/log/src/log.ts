@@ -63,6 +63,14 @@ export interface Log {
 	/** Keeps a small text outside the chain, e.g. how the bot is installed; null removes it. */
 	setSetting(shop: string, key: string, value: string | null): Promise<void>;
 	getSetting(shop: string, key: string): Promise<string | null>;
+	/**
+	 * Changes a setting only where it is as expected (null: not there), so that of several processes one alone
+	 * gets to do it; `to` null removes it.
+	 * @returns whether it was changed
+	 */
+	swapSetting(shop: string, key: string, from: string | null, to: string | null): Promise<boolean>;
+	/** The settings of one shop, by key. They may hold secrets. */
+	settingsOf(shop: string): Promise<{ key: string; value: string }[]>;
 	/** All settings of all shops, by shop and key. They may hold secrets. */
 	settings(): Promise<{ shop: string; key: string; value: string }[]>;
 	/** The Merkle tree over the first `size` entries of a shop (all unless said). Kept elsewhere, it pins them. */

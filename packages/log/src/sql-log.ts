@@ -242,6 +242,50 @@ export class SqlLog implements Log {
 		return row?.value ?? null;
 	}
 
+	async swapSetting(shop: string, key: string, from: string | null, to: string | null): Promise<boolean> {
+		parseOrRefuse(identifier, shop, 'shop');
+		parseOrRefuse(settingKey, key, 'key');
+		parseOrRefuse(settingValue, from, 'from');
+		parseOrRefuse(settingValue, to, 'to');
+		let isChanged = false;
+		await this.#write(shop, async (transaction) => {
+			const at = { shop, key };
+			const result =
+				from === null
+					? to === null
+						? null
+						: await transaction
+								.insertInto('settings')
+								.values({ ...at, value: to })
+								.onConflict((conflict) => conflict.columns(['shop', 'key']).doNothing())
+								.executeTakeFirst()
+					: to === null
+						? await transaction
+								.deleteFrom('settings')
+								.where('shop', '=', shop)
+								.where('key', '=', key)
+								.where('value', '=', from)
+								.executeTakeFirst()
+						: await transaction
+								.updateTable('settings')
+								.set({ value: to })
+								.where('shop', '=', shop)
+								.where('key', '=', key)
+								.where('value', '=', from)
+								.executeTakeFirst();
+			isChanged = result !== null && changedRows(result) > 0;
+		});
+		return isChanged;
+	}
+
+	async settingsOf(shop: string): Promise<{ key: string; value: string }[]> {
+		parseOrRefuse(identifier, shop, 'shop');
+		const rows = await this.#read(() =>
+			this.#db.selectFrom('settings').select(['key', 'value']).where('shop', '=', shop).execute(),
+		);
+		return rows.sort((a, b) => (a.key < b.key ? -1 : 1));
+	}
+
 	async settings(): Promise<{ shop: string; key: string; value: string }[]> {
 		const rows = await this.#read(() => this.#db.selectFrom('settings').selectAll().execute());
 		return rows.sort((a, b) => (a.shop === b.shop ? (a.key < b.key ? -1 : 1) : a.shop < b.shop ? -1 : 1));
@@ -347,4 +391,13 @@ export class SqlLog implements Log {
 	#assertOpen(): void {
 		if (this.#closed) throw new LogError('unavailable', 'this log has been closed');
 	}
+}
+
+/** Rows that a statement inserted, deleted or changed. */
+function changedRows(
+	result: Partial<
+		Record<'numInsertedOrUpdatedRows' | 'numDeletedRows' | 'numUpdatedRows', bigint | undefined>
+	>,
+): number {
+	return Number(result.numInsertedOrUpdatedRows ?? result.numDeletedRows ?? result.numUpdatedRows ?? 0);
 }
