@@ -19,7 +19,7 @@ import { bodyOfChanges, vanOf } from './van.js';
 const noBuild = 'No build is chosen for this channel. Say "/build use NAME".';
 
 /** A piece as understood: "fridge: power 60 W, 24 h". */
-export function pieceLine(piece: Piece, context: Context): string {
+function pieceLine(piece: Piece, context: Context): string {
 	const { fields } = equipmentOf(piece.kind);
 	const values = Object.entries(piece.values).flatMap(([name, value]) => {
 		const field = fields[name];
