@@ -9,9 +9,11 @@ export {
 	type CommandName,
 	commandNames,
 	type Incoming,
+	type Mark,
 	type Part,
 	type Person,
 	type Reply,
+	type ReplyFile,
 } from './message.js';
 export { workingParts } from './render/parts.js';
 export { partText, plainText, shortText } from './render/plain.js';

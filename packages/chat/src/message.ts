@@ -73,7 +73,9 @@ export interface Button {
 		| 'reject'
 		| 'more'
 		| 'save'
-		| 'share';
+		| 'share'
+		| 'assume'
+		| 'comment';
 	readonly label: string;
 	readonly value: string;
 }
@@ -86,4 +88,27 @@ export interface Reply {
 	readonly buttons: readonly Button[];
 	/** the same delivery had been answered before: show nothing new */
 	readonly repeated: boolean;
+	/** what goes along as a file */
+	readonly files?: readonly ReplyFile[];
+	/** earlier answers whose messages are to be marked, as those that were replaced */
+	readonly marks?: readonly Mark[];
+}
+
+/** A file under a reply. */
+export interface ReplyFile {
+	/** "heron.pdf" */
+	readonly name: string;
+	/** "application/pdf" */
+	readonly mediaType: string;
+	/** what it shows, for those who do not see it */
+	readonly alternativeText: string;
+	readonly bytes: Uint8Array | AsyncIterable<Uint8Array>;
+}
+
+/** An earlier answer that no longer stands: its message is shown struck through, with this text below. */
+export interface Mark {
+	readonly entry: number;
+	readonly channel: string;
+	readonly thread: string | null;
+	readonly text: string;
 }
