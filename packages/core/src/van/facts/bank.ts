@@ -8,10 +8,11 @@ import {
 	nominalVoltageV,
 } from '../../energy/bank.js';
 import { type BankInput, chemistryOf, classOf, readBank } from '../../energy/bank-fields.js';
+import { type Chemistry, type ChemistryName, chemistries } from '../../tables/batteries.js';
 import { Sheet } from '../../topic/sheet.js';
 import type { Refusal } from '../../topic/sizing.js';
 import type { Piece } from '../van.js';
-import { type Facts, num } from './facts.js';
+import { type Facts, num, word } from './facts.js';
 
 export interface BankFacts {
 	readonly piece: Piece;
@@ -68,6 +69,14 @@ function readBankOf(facts: Facts): BankKnown {
 			usableWh: fullWh * chemistry.depthOfDischarge,
 		},
 	};
+}
+
+/** The chemistry as told; null where it was not, undefined where there is no bank. */
+export function toldChemistry(facts: Facts): Chemistry | null | undefined {
+	const piece = facts.first('battery');
+	if (piece === null) return undefined;
+	const name = word(piece, 'chemistry');
+	return name === undefined ? null : chemistries[name as ChemistryName];
 }
 
 function bankInput(piece: Piece): BankInput {

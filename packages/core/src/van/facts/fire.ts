@@ -5,8 +5,10 @@ import { type Facts, isYes, word } from './facts.js';
 export function burners(facts: Facts): readonly Piece[] {
 	return facts.van.pieces.filter((piece) => {
 		switch (piece.kind) {
-			case 'heater':
-				return word(piece, 'fuel') !== 'electric';
+			case 'heater': {
+				const fuel = word(piece, 'fuel');
+				return piece.values.unvented === true || (fuel !== undefined && fuel !== 'electric');
+			}
 			case 'cooktop': {
 				const fuel = word(piece, 'fuel');
 				return fuel !== undefined && fuel !== 'induction';

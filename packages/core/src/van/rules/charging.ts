@@ -9,7 +9,7 @@ import {
 } from '../../energy/alternator.js';
 import { chargingVoltageV } from '../../energy/bank.js';
 import { fromMemory, practice, published } from '../../topic/source.js';
-import { bankOf, knownBank } from '../facts/bank.js';
+import { bankOf, knownBank, toldChemistry } from '../facts/bank.js';
 import { arrayW, type Source as ChargeSource, sourcesOf } from '../facts/charging.js';
 import { isForWinter, lowestC } from '../facts/climate.js';
 import { type Facts, isNo, isYes, num, word } from '../facts/facts.js';
@@ -39,7 +39,8 @@ const chargersTogether: Rule = {
 	system: 'energy',
 	about: 'All chargers that may run at once stay within what the bank may be charged with.',
 	needs: 'bank, its charge limit, the current of every charger, the size of the array',
-	clearedBy: ['battery'],
+	// A smaller controller lets less of the sun through.
+	clearedBy: ['battery', 'solar-controller'],
 	source: practice("the maker's charge limit; the usual rate of the chemistry where none was told"),
 	check: (facts) => {
 		const known = knownBank(facts);
@@ -74,6 +75,12 @@ function questionOf(kind: string) {
 	return [unknown('inverter.chargerA', 'What current does the charger in the inverter give?')];
 }
 
+const askChemistry = () =>
+	unknown(
+		'battery.chemistry',
+		'Which chemistry has the bank: lithium iron phosphate, AGM, gel, flooded lead-acid?',
+	);
+
 const chargeInTheCold: Rule = {
 	id: 'lithium-charge-below-freezing',
 	system: 'energy',
@@ -82,16 +89,17 @@ const chargeInTheCold: Rule = {
 	clearedBy: [],
 	source: published('LiFePO4 cell specification', 'charge 0 to 60 °C'),
 	check: (facts) => {
-		const known = knownBank(facts);
-		if (known === null || known.bank.chemistry.leadAcid) return fine;
-		const { piece } = known;
+		const piece = facts.first('battery');
+		const chemistry = toldChemistry(facts);
+		if (piece === null || chemistry === undefined || chemistry?.leadAcid === true) return fine;
 		if (isYes(piece, 'coldCutOff') || isYes(piece, 'heated')) return fine;
 		const lowC = lowestC(facts) ?? (isForWinter(facts) ? -1 : null);
-		if (lowC !== null && lowC >= known.bank.chemistry.chargeMinC) return fine;
+		if (lowC !== null && lowC >= 0) return fine;
+		if (chemistry === null) return [askChemistry()];
 		const isDenied = isNo(piece, 'coldCutOff') || isNo(piece, 'heated');
 		if (isDenied && lowC !== null) {
 			const low = facts.show('temperature', lowC);
-			const least = facts.show('temperature', known.bank.chemistry.chargeMinC);
+			const least = facts.show('temperature', chemistry.chargeMinC);
 			const where = isYes(piece, 'outside') ? facts.say`outside the heated space ` : '';
 			return [
 				found(
@@ -123,9 +131,11 @@ const withoutIsolation: Rule = {
 		const alternator = facts.first('alternator');
 		if (alternator === null || facts.has('dcdc', 'isolator')) return fine;
 		if (word(alternator, 'link') !== 'direct') return fine;
-		const known = knownBank(facts);
-		const rests = [alternator, ...(known === null ? [] : [known.piece])];
-		if (known?.bank.chemistry.leadAcid === true) {
+		const battery = facts.first('battery');
+		const chemistry = toldChemistry(facts);
+		if (battery === null || chemistry == null) return [askChemistry()];
+		const rests = [alternator, battery];
+		if (chemistry.leadAcid) {
 			return [
 				found(
 					'warning',
@@ -153,13 +163,16 @@ const relayToLithium: Rule = {
 	source: practice('a lithium bank behind a relay takes all the alternator can give'),
 	check: (facts) => {
 		const relay = facts.first('isolator');
-		const known = knownBank(facts);
-		if (relay === null || known === null || known.bank.chemistry.leadAcid || facts.has('dcdc')) return fine;
+		const battery = facts.first('battery');
+		const chemistry = toldChemistry(facts);
+		if (relay === null || battery === null || facts.has('dcdc')) return fine;
+		if (chemistry == null) return [askChemistry()];
+		if (chemistry.leadAcid) return fine;
 		return [
 			found(
 				'danger',
 				facts.say`A relay between alternator and a lithium bank sets no limit to the current: the alternator overheats and can burn. Charge through a DC-DC charger sized to the alternator.`,
-				[relay, known.piece],
+				[relay, battery],
 			),
 		];
 	},

@@ -1,5 +1,5 @@
-import { fromMemory, practice, published } from '../../topic/source.js';
-import { isYes, word } from '../facts/facts.js';
+import { fromMemory, published } from '../../topic/source.js';
+import { type Facts, isYes, word } from '../facts/facts.js';
 import { burners, gasUsers, hasGasAlarm } from '../facts/fire.js';
 import { fine, found, type Rule, unknown, unknownField, unknownKind, type Verdict } from './rule.js';
 
@@ -12,9 +12,12 @@ const monoxideAlarm: Rule = {
 	source: fromMemory('NFPA 1192', 'carbon-monoxide alarm in vehicles with fuel-burning equipment'),
 	check: (facts) => {
 		const fires = burners(facts);
-		if (fires.length === 0 || facts.has('co-alarm')) return fine;
-		if (!facts.lacks('co-alarm'))
-			return [unknownKind('co-alarm', 'Is a carbon-monoxide alarm fitted where people sleep?')];
+		if (facts.has('co-alarm')) return fine;
+		const asks = untoldFuels(facts);
+		if (fires.length === 0) return asks;
+		if (!facts.lacks('co-alarm')) {
+			return [...asks, unknownKind('co-alarm', 'Is a carbon-monoxide alarm fitted where people sleep?')];
+		}
 		return [
 			found(
 				'danger',
@@ -24,6 +27,16 @@ const monoxideAlarm: Rule = {
 		];
 	},
 };
+
+/** Whether these burn anything was not told. */
+function untoldFuels(facts: Facts): readonly Verdict[] {
+	return ['cooktop', 'heater', 'water-heater'].flatMap((kind) =>
+		facts
+			.pieces(kind)
+			.filter((piece) => word(piece, 'fuel') === undefined)
+			.map(() => unknownField(kind, 'fuel')),
+	);
+}
 
 const gasAlarm: Rule = {
 	id: 'gas-alarm-missing',
@@ -130,22 +143,6 @@ const cookingAir: Rule = {
 	},
 };
 
-const fuelOfCooktop: Rule = {
-	id: 'cooktop-fuel-not-told',
-	system: 'climate',
-	about: 'What the cooktop, the heater and the water heater burn is known.',
-	needs: 'fuel of each',
-	clearedBy: [],
-	source: practice('what burns decides on alarms and air'),
-	check: (facts) =>
-		['cooktop', 'heater', 'water-heater'].flatMap((kind) =>
-			facts
-				.pieces(kind)
-				.filter((piece) => word(piece, 'fuel') === undefined)
-				.map(() => unknownField(kind, 'fuel')),
-		),
-};
-
 const smokeAlarm: Rule = {
 	id: 'smoke-alarm-missing',
 	system: 'climate',
@@ -195,7 +192,6 @@ export const fireRules: readonly Rule[] = [
 	bottleInside,
 	unventedHeater,
 	cookingAir,
-	fuelOfCooktop,
 	smokeAlarm,
 	extinguisher,
 ];

@@ -204,7 +204,7 @@ const conductorTooThin: Rule = {
 	system: 'wiring',
 	about: 'Each cable named carries its current and can be protected.',
 	needs: 'cable and current of the circuit',
-	clearedBy: [],
+	clearedBy: ['battery'],
 	source: published('33 CFR 183.425', 'Table 5; NFPA 70 (NEC) Table 310.16 on mains'),
 	check: (facts) =>
 		wired(facts).flatMap((circuit): readonly Verdict[] => {

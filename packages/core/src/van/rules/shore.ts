@@ -16,7 +16,7 @@ function shoreOutcome(facts: Facts, inlet: Piece) {
 			.reduce((sum, { currentA }) => sum + (currentA ?? 0), 0);
 		const loads = mainsLoads(facts).map(({ piece, load }) => ({
 			name: load.typical?.name ?? labelOf(piece),
-			powerW: load.runningW / load.count,
+			powerW: Math.min(30_000, load.runningW / load.count),
 			count: load.count,
 		}));
 		return facts.run(
@@ -107,7 +107,12 @@ const cordTooSmall: Rule = {
 	check: (facts) => {
 		const inlet = facts.first('shore-inlet');
 		if (inlet === null || num(inlet, 'cordA') === undefined) return fine;
-		const finding = findingOf(shoreOutcome(facts, inlet), 'cord-below-supply');
+		const supply = {
+			inletA: num(inlet, 'ratingA'),
+			outletA: outletOf(facts, inlet),
+			cordA: num(inlet, 'cordA'),
+		};
+		const finding = findingOf(facts.run('shore', defined(supply)), 'cord-below-supply');
 		return finding === null ? fine : [found('danger', finding.text, [inlet])];
 	},
 };

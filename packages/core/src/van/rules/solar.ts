@@ -255,19 +255,6 @@ const mixedVoltages: Rule = {
 		}),
 };
 
-const noPlace: Rule = {
-	id: 'place-not-told',
-	system: 'climate',
-	about: 'The place the van is used in is known: cold, heat and sun depend on it.',
-	needs: 'place',
-	clearedBy: [],
-	source: practice('climate of the coldest place'),
-	check: (facts) =>
-		facts.van.pieces.length > 0 && placeOf(facts) === null && lowestC(facts) === null
-			? [unknownField('place', 'place')]
-			: fine,
-};
-
 export const solarRules: readonly Rule[] = [
 	stringInTheCold,
 	controllerOverloaded,
@@ -278,5 +265,4 @@ export const solarRules: readonly Rule[] = [
 	belowBudget,
 	roofTooSmall,
 	mixedVoltages,
-	noPlace,
 ];

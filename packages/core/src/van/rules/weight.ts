@@ -123,8 +123,9 @@ function payloadOf(facts: Facts, lines: readonly Weight[], full: Tank): Outcome 
 				: 0;
 			return defined({
 				name: line.name,
-				massKg: line.massKg,
-				volumeL: volumeL > 0 ? volumeL : undefined,
+				// The topic's own ends; what is heavier is overloaded all the same.
+				massKg: Math.min(5000, line.massKg),
+				volumeL: volumeL > 0 ? Math.min(2000, volumeL) : undefined,
 				zone: line.zone ?? undefined,
 				onRoof: line.onRoof ? true : undefined,
 			});
