@@ -23,6 +23,7 @@ export function plainText(reply: Reply, options: { readonly folded: boolean } = 
 /** The shortest true form, for a notification: the decision, and the gravest finding where there is one. */
 export function shortText(reply: Reply): string {
 	const gravest = reply.parts.find((part) => part.kind === 'danger' || part.kind === 'warning');
-	const headline = reply.parts[0]?.text ?? '';
+	// A notification of blanks would be none.
+	const headline = reply.parts[0]?.text.trim() || 'No words in this answer';
 	return gravest === undefined ? headline : `${headline}. ${partText(gravest)}`;
 }

@@ -86,7 +86,7 @@ const chargeInTheCold: Rule = {
 	system: 'energy',
 	about: 'A lithium bank that meets frost is heated, or stops every charger below 0 °C.',
 	needs: 'chemistry, the lowest temperature, whether the battery is heated or stops charging in the cold',
-	clearedBy: [],
+	clearedBy: ['place'],
 	source: published('LiFePO4 cell specification', 'charge 0 to 60 °C'),
 	check: (facts) => {
 		const piece = facts.first('battery');
