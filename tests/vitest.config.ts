@@ -13,6 +13,7 @@ export default defineConfig({
 	test: {
 		include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
 		exclude: ['**/node_modules/**', '**/dist/**'],
+		setupFiles: [fileURLToPath(new URL('setup.ts', import.meta.url))],
 		pool: 'forks',
 		testTimeout: 60_000,
 		hookTimeout: 60_000,

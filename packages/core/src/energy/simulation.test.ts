@@ -94,7 +94,9 @@ describe('laws', () => {
 				const run = runHours(powers, anyOne);
 				const inWh = run.solarWh + run.engineWh + run.shoreWh;
 				const outWh = run.servedWh + run.storedWh + run.lostWh + run.spilledWh + run.unusedWh;
-				expect(Math.abs(inWh - outWh)).toBeLessThanOrEqual(1e-9 * Math.max(1, inWh + run.demandWh));
+				// What lies in the bank has its own rounding, hour by hour.
+				const dustWh = 1e-9 * Math.max(1, inWh + run.demandWh) + 1e-12 * anyOne.capacityWh;
+				expect(Math.abs(inWh - outWh)).toBeLessThanOrEqual(dustWh);
 			}),
 			{ numRuns: 300 },
 		);
