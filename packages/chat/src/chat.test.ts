@@ -183,6 +183,16 @@ describe('follow-ups', () => {
 		expect(result(await say('and at 20 ft?'), 'conductor')).toBe('2 AWG');
 	});
 
+	test('the same for another load keeps voltage and length and asks for its current', async () => {
+		await say('fridge 5A 12V 20 ft', { thread: 't4' });
+		const asked = await say('same for the water pump', { thread: 't4' });
+		expect(asked.answer.status).toBe('needs-input');
+		expect(asked.answer.missing).toEqual(['currentA']);
+		const { answer } = await say('8A', { thread: 't4' });
+		expect(answer.understood.find(({ name }) => name === 'currentA')?.value).toBe(8);
+		expect(answer.understood.find(({ name }) => name === 'voltageV')?.value).toBe(12);
+	});
+
 	test('a thread under the message that shows an answer goes on with it', async () => {
 		const { answer } = await say('40A 12V 15 ft');
 		await chat.shown({ shop: 'demo', channel: 'c1', message: 'm77', entry: answer.entry as number });

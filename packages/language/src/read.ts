@@ -200,6 +200,12 @@ function merge(before: readonly Given[], now: readonly Given[]): Given[] {
 	// Power and current name the same thing: the newer one stands alone.
 	if (names.has('currentA')) names.add('powerW');
 	if (names.has('powerW')) names.add('currentA');
+	// Another load draws another current: "same for the water pump" keeps voltage and length, never the old current.
+	const loadIn = (given: readonly Given[]) => given.find(({ name }) => name === 'load')?.value;
+	if (names.has('load') && loadIn(now) !== loadIn(before)) {
+		for (const name of ['currentA', 'powerW', 'efficiency', 'motor', 'continuous', 'critical'])
+			names.add(name);
+	}
 	const merged = now.map((given) => {
 		const old = before.find((one) => one.name === given.name);
 		return old !== undefined && Array.isArray(old.value) && Array.isArray(given.value)
