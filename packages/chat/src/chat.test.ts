@@ -141,6 +141,14 @@ describe('what is missing, wrong or in doubt', () => {
 });
 
 describe('follow-ups', () => {
+	test('a whole question of another topic in the thread is answered as if it stood alone', async () => {
+		const alone = await say('2000w inverter 12v 4ft each way');
+		await say('40A 12V 15 ft', { thread: 't0' });
+		const inThread = await say('2000w inverter 12v 4ft each way', { thread: 't0' });
+		expect(inThread.answer.topic).toBe('inverter');
+		expect(inThread.answer.headline).toBe(alone.answer.headline);
+	});
+
 	test('change length, then limit, then voltage, one after the other', async () => {
 		const thread = 't1';
 		expect(result(await say('40A 12V 15 ft', { thread }), 'conductor')).toBe('4 AWG');

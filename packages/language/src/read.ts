@@ -9,7 +9,7 @@ import { contextOf } from './message-context.js';
 import { readTyped, type TypedValue } from './typed.js';
 import { readingFor } from './value.js';
 import { Vocabulary } from './vocabulary.js';
-import { type Weighed, weigh } from './weigh.js';
+import { isComplete, type Weighed, weigh } from './weigh.js';
 import type { Said } from './words/commands.js';
 
 /** What was asked before in the same thread. */
@@ -126,7 +126,7 @@ export class Reader {
 		return readTyped(this.#vocabulary, topic, name, typed, context);
 	}
 
-	/** In a thread a message goes on with its topic unless it plainly asks for another. */
+	/** In a thread a message goes on with its topic unless it plainly asks for another, or is a whole question itself. */
 	#continues(
 		table: PhraseTable,
 		message: string,
@@ -136,10 +136,13 @@ export class Reader {
 	): boolean {
 		const own = table.elements(followed.name);
 		const any = table.elements(null);
-		const fits = fill(own, followed, message, { region: 'us', units: 'us', language: 'en' }).given.length > 0;
+		const filled = fill(own, followed, message, { region: 'us', units: 'us', language: 'en' });
+		const fits = filled.given.length > 0;
 		if (!fits && asked !== null && own.some((element) => element.type === 'number')) return true;
 		if (!fits) return saidIn(any).length > 0 && (best === undefined || !isMeant(best));
 		if (best === undefined || best.topic.name === followed.name) return true;
+		// Whole in itself under both: a question of its own, answered as if it stood alone.
+		if (best.complete && isMeant(best) && isComplete(followed, filled)) return false;
 		const asksForOther = any.some(
 			(element) =>
 				element.type === 'phrase' &&

@@ -78,7 +78,8 @@ function misfits(topic: AnyTopic, filled: Filled): number {
 	}).length;
 }
 
-function isComplete(topic: AnyTopic, filled: Filled): boolean {
+/** True where everything the topic can't do without was said. */
+export function isComplete(topic: AnyTopic, filled: Filled): boolean {
 	const given = new Set(filled.given.map(({ name }) => name));
 	const required = Object.entries(topic.fields).filter(([, field]) => field.presence === 'required');
 	return (
