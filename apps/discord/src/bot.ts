@@ -1,18 +1,14 @@
 /** The bot: the platform's library, wired to the conversation. */
 
-import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Chat } from '@lugbook/chat';
-import { Client, Events, GatewayIntentBits, Partials, Routes } from 'discord.js';
-import { commands } from './commands.js';
-import { Conversation } from './conversation.js';
-import { Deliveries } from './deliveries.js';
+import { type Chat, closedServer, Desk, errorFacts, type Service, serveService } from '@lugbook/chat';
+import { Client, Events, GatewayIntentBits, Partials } from 'discord.js';
 import { listen } from './listeners/index.js';
-import { errorFacts, type Logger } from './log.js';
+import type { Logger } from './log.js';
+import { DiscordPlatform } from './platform.js';
+import { registerCommands } from './register.js';
 import { NO_MENTIONS } from './render.js';
 import type { Settings } from './settings.js';
-
-export const HEALTH_PATH = '/healthz';
 
 /** how long a stop waits for answers under way [ms] */
 const STOP_PATIENCE_MS = 10_000;
@@ -27,8 +23,12 @@ const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, Gate
 
 export interface BotOptions {
 	readonly settings: Settings;
-	readonly chat: Pick<Chat, 'handle'>;
+	readonly chat: Pick<Chat, 'handle' | 'shown' | 'log'>;
 	readonly log: Logger;
+	readonly nowMs?: () => number;
+	/** how often the outbox is looked through, and after which time what another process held is taken over [ms] */
+	readonly sweepMs?: number;
+	readonly leaseMs?: number;
 	/** called when the platform has refused the bot for good after the start */
 	readonly onFatal?: () => void;
 }
@@ -36,11 +36,19 @@ export interface BotOptions {
 export interface DiscordBot {
 	/** the port on which health questions are answered */
 	readonly port: number;
+	readonly desk: Desk;
 	stop(): Promise<void>;
 }
 
 /** @throws when the token or an intent is refused, or the port is taken */
-export async function startDiscordBot({ settings, chat, log, onFatal }: BotOptions): Promise<DiscordBot> {
+export async function startDiscordBot({
+	settings,
+	chat,
+	log,
+	onFatal,
+	...options
+}: BotOptions): Promise<DiscordBot> {
+	const nowMs = options.nowMs ?? Date.now;
 	const client = new Client({
 		intents: INTENTS,
 		// Private messages come in channels that nothing announced before.
@@ -59,22 +67,36 @@ export async function startDiscordBot({ settings, chat, log, onFatal }: BotOptio
 		onFatal?.();
 	});
 	client.on(Events.ShardReconnecting, () => log.warn('the connection was lost; connecting again'));
-	const conversation = new Conversation(chat, settings.leads, new Deliveries(), log);
-
-	const server = await healthServer(settings, () => client.isReady());
+	const platform = new DiscordPlatform(client.rest, settings.leads, log, nowMs);
+	const desk = new Desk({
+		chat,
+		platform,
+		log,
+		nowMs,
+		pace: settings.pace,
+		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
+		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
+	});
+	const service: Service = {
+		isConnected: () => client.isReady(),
+		isReady: async () => client.isReady() && (await desk.canKeep()),
+		metrics: async () =>
+			desk.metrics.text({
+				connected: { help: '1 while the platform can reach the bot', value: Number(client.isReady()) },
+				waiting_answers: { help: 'answers not shown yet', value: await desk.waiting() },
+			}),
+	};
+	const server = await serveService(service, settings);
 	try {
 		const ready = new Promise<Client<true>>((resolve) => client.once(Events.ClientReady, resolve));
 		await client.login(settings.token);
 		const connected = await ready;
-		listen(connected, conversation, log);
-		const route =
-			settings.guildId === null
-				? Routes.applicationCommands(connected.application.id)
-				: Routes.applicationGuildCommands(connected.application.id, settings.guildId);
-		await client.rest.put(route, { body: commands() });
+		listen(connected, { desk, platform, log, nowMs });
+		await registerCommands(client.rest, connected.application.id, settings.guildId, log);
 	} catch (error) {
 		await client.destroy();
-		await closed(server);
+		await desk.close(0);
+		await closedServer(server);
 		throw error;
 	}
 	const { port } = server.address() as AddressInfo;
@@ -82,39 +104,14 @@ export async function startDiscordBot({ settings, chat, log, onFatal }: BotOptio
 
 	return {
 		port,
+		desk,
 		async stop() {
-			await Promise.race([conversation.settled(), patience(STOP_PATIENCE_MS)]);
+			await desk.close(STOP_PATIENCE_MS);
 			// A connection that is closed on purpose is no news.
 			client.removeAllListeners(Events.ShardReconnecting);
 			await client.destroy();
-			await closed(server);
+			await closedServer(server);
 			log.info('stopped');
 		},
 	};
-}
-
-function healthServer({ host, port }: Settings, isHealthy: () => boolean): Promise<Server> {
-	const server = createServer((request, response) => {
-		if (request.url !== HEALTH_PATH) {
-			response.writeHead(404).end();
-			return;
-		}
-		const healthy = isHealthy();
-		response.writeHead(healthy ? 200 : 503, { 'content-type': 'application/json' });
-		response.end(JSON.stringify({ status: healthy ? 'ok' : 'not connected' }));
-	});
-	return new Promise((resolve, reject) => {
-		server.once('error', reject).listen({ host, port }, () => resolve(server));
-	});
-}
-
-function closed(server: Server): Promise<void> {
-	return new Promise((resolve) => {
-		server.close(() => resolve());
-		server.closeAllConnections();
-	});
-}
-
-function patience(ms: number): Promise<void> {
-	return new Promise((resolve) => setTimeout(resolve, ms).unref());
 }

@@ -7,7 +7,7 @@
  * has no option of its own can be said in words under `also`.
  */
 
-import { type AnyTopic, type Field, topics } from '@lugbook/chat';
+import { type AnyTopic, type Field, shortened, suggestionsFor, topics } from '@lugbook/chat';
 import {
 	type APIApplicationCommandBasicOption,
 	type APIApplicationCommandSubcommandGroupOption,
@@ -21,7 +21,6 @@ import {
 	NAME_CHARACTERS_MAX,
 	OPTIONS_MAX,
 } from './limits.js';
-import { shortened } from './text.js';
 
 /** the option for anything said in words */
 export const WORDS = 'text';
@@ -29,8 +28,8 @@ export const ALSO = 'also';
 
 type Command = RESTPostAPIChatInputApplicationCommandsJSONBody;
 
-const words = (description: string, isRequired: boolean): APIApplicationCommandBasicOption => ({
-	type: Type.String,
+const words = (description: string, isRequired: boolean) => ({
+	type: Type.String as const,
 	name: WORDS,
 	description,
 	required: isRequired,
@@ -44,7 +43,7 @@ export function commands(declared: readonly AnyTopic[] = topics): Command[] {
 		{
 			name: 'build',
 			description: "Choose this channel's van, show what is known of it",
-			options: [words('use heron; show; help', false)],
+			options: [{ ...words('use heron; show; help', false), autocomplete: true }],
 		},
 		{
 			name: 'log',
@@ -116,23 +115,6 @@ function optionOf(name: string, field: Field): APIApplicationCommandBasicOption 
 			};
 	}
 }
-
-/** Words to choose from while typing. They cost nothing of the command's characters, as fixed choices would. */
-export function suggestionsFor({ type }: Field): readonly string[] | null {
-	switch (type.sort) {
-		case 'choice':
-			return Object.entries(type.options).map(([name, synonyms]) => synonyms[0] ?? name);
-		case 'text':
-			return type.words.length === 0 ? null : type.words;
-		case 'month':
-			return MONTHS;
-		default:
-			return null;
-	}
-}
-
-const monthName = new Intl.DateTimeFormat('en', { month: 'long', timeZone: 'UTC' });
-const MONTHS = Array.from({ length: 12 }, (_, month) => monthName.format(Date.UTC(2026, month)));
 
 interface Growing {
 	readonly subcommand: APIApplicationCommandSubcommandOption & {

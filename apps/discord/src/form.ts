@@ -1,6 +1,14 @@
-/** The form that changes an answer: up to five of the topic's fields, which is what the platform's forms hold. */
+/** Forms about an answer. The platform's forms hold five inputs at most. */
 
-import type { Answer, AnyTopic, Field } from '@lugbook/chat';
+import {
+	type Answer,
+	type AnyTopic,
+	type Field,
+	type FormKind,
+	formKinds,
+	shortened,
+	type WordsForm,
+} from '@lugbook/chat';
 import { ActionRowBuilder, ModalBuilder, TextInputBuilder, TextInputStyle } from 'discord.js';
 import {
 	INPUT_LABEL_CHARACTERS_MAX,
@@ -9,17 +17,21 @@ import {
 	MODAL_TITLE_CHARACTERS_MAX,
 	PLACEHOLDER_CHARACTERS_MAX,
 } from './limits.js';
-import { shortened } from './text.js';
 
-/** `form:ENTRY` */
-export const FORM_ID = /^form:(\d+)$/;
+/** `form:KIND:ENTRY` */
+export const FORM_ID = new RegExp(`^form:(${formKinds.join('|')}):(\\d{1,9})$`);
+const idOf = (form: FormKind, entry: number): string => `form:${form}:${entry}`;
 
-/** @param entry the number of the answer that is changed: what has no input in the form stays as it was there */
-export function changeForm(topic: AnyTopic, answer: Answer, entry: string): ModalBuilder {
+/**
+ * @param only the one field that is asked for; else the five that matter most. What has no input stays as it was.
+ */
+export function topicForm(topic: AnyTopic, answer: Answer, entry: number, only?: string): ModalBuilder {
 	const given = new Map(answer.understood.map((one) => [one.name, one.text]));
+	const assumed = new Map(answer.assumed.map((one) => [one.name, one.text]));
 	const rank = ([name, field]: [string, Field]) =>
 		given.has(name) ? 0 : field.presence === 'required' ? 1 : 2;
 	const fields = Object.entries(topic.fields)
+		.filter(([name]) => only === undefined || name === only)
 		.toSorted((a, b) => rank(a) - rank(b))
 		.slice(0, MODAL_INPUTS_MAX);
 	const rows = fields.map(([name, field]) => {
@@ -30,12 +42,30 @@ export function changeForm(topic: AnyTopic, answer: Answer, entry: string): Moda
 			.setRequired(field.presence === 'required');
 		const why = field.meta.fallback?.why;
 		if (why !== undefined) input.setPlaceholder(shortened(`Left empty: ${why}`, PLACEHOLDER_CHARACTERS_MAX));
-		const before = given.get(name);
+		const before = given.get(name) ?? (only === undefined ? undefined : assumed.get(name));
 		if (before !== undefined) input.setValue(before.slice(0, INPUT_VALUE_CHARACTERS_MAX));
 		return new ActionRowBuilder<TextInputBuilder>().addComponents(input);
 	});
 	return new ModalBuilder()
-		.setCustomId(`form:${entry}`)
+		.setCustomId(idOf(only === undefined ? 'change' : 'assume', entry))
 		.setTitle(shortened(topic.title, MODAL_TITLE_CHARACTERS_MAX))
 		.addComponents(rows);
+}
+
+/** A form with one line of words, such as the reason of a rejection. */
+export function wordsModal(
+	form: FormKind,
+	entry: number,
+	{ title, label, maxCharacters }: WordsForm,
+): ModalBuilder {
+	const input = new TextInputBuilder()
+		.setCustomId('words')
+		.setLabel(shortened(label, INPUT_LABEL_CHARACTERS_MAX))
+		.setStyle(maxCharacters > 100 ? TextInputStyle.Paragraph : TextInputStyle.Short)
+		.setMaxLength(maxCharacters)
+		.setRequired(true);
+	return new ModalBuilder()
+		.setCustomId(idOf(form, entry))
+		.setTitle(shortened(title, MODAL_TITLE_CHARACTERS_MAX))
+		.addComponents(new ActionRowBuilder<TextInputBuilder>().addComponents(input));
 }

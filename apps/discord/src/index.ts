@@ -1,5 +1,5 @@
-export { type BotOptions, type DiscordBot, HEALTH_PATH, startDiscordBot } from './bot.js';
+export { type BotOptions, type DiscordBot, startDiscordBot } from './bot.js';
 export { charactersOf, commands, optionNames } from './commands.js';
 export { openProgramLog } from './log.js';
-export { type Page, pagesOf } from './render.js';
+export { asBody, type Page, pagesOf } from './render.js';
 export { readSettings, type Settings } from './settings.js';

@@ -26,3 +26,12 @@ export const PLACEHOLDER_CHARACTERS_MAX = 100;
 
 /** the first response to an interaction has to come within this [ms] */
 export const FIRST_RESPONSE_WITHIN_MS = 3000;
+
+export const SELECT_OPTIONS_MAX = 25;
+export const SELECT_CHARACTERS_MAX = 100;
+export const FILES_MAX = 10;
+export const ATTACHMENT_DESCRIPTION_CHARACTERS_MAX = 1024;
+/** of a file where the place says no other (reference.mdx, "Uploading Files") [bytes] */
+export const FILE_BYTES_MAX = 10 * 1024 * 1024;
+/** of a whole request with its files: 25 MiB, of which some is left for the rest [bytes] */
+export const REQUEST_BYTES_MAX = 24 * 1024 * 1024;

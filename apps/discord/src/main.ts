@@ -1,8 +1,8 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { openChat } from '@lugbook/chat';
+import { errorFacts, openChat } from '@lugbook/chat';
 import { type DiscordBot, startDiscordBot } from './bot.js';
-import { errorFacts, openProgramLog } from './log.js';
+import { openProgramLog } from './log.js';
 import { defaultLogPath, readSettings } from './settings.js';
 
 const settings = readSettings(process.env);

@@ -2,67 +2,144 @@
  * A reply as messages of the platform: plain lines in the content, which needs no permission, is what notifications
  * and screen readers read, and fits a phone. Every text is made inert. Severity is a word.
  *
- * Nothing is cut: what three messages do not hold goes along as a text file, and dangers stand in the first message.
+ * One message for one answer: what does not fit goes along whole as a text file. Dangers are never left to the file
+ * alone; where they fill more than a message, more messages follow.
  */
 
-import { type Part, partText, plainText, type Reply } from '@lugbook/chat';
+import {
+	inReadingOrder,
+	type Part,
+	partText,
+	pieces,
+	plainText,
+	type Reply,
+	type ReplyFile,
+	shortened,
+} from '@lugbook/chat';
 import {
 	ActionRowBuilder,
 	AttachmentBuilder,
 	ButtonBuilder,
 	ButtonStyle,
 	type MessageActionRowComponentBuilder,
+	type RawFile,
+	StringSelectMenuBuilder,
 } from 'discord.js';
 import {
+	ATTACHMENT_DESCRIPTION_CHARACTERS_MAX,
 	BUTTON_LABEL_CHARACTERS_MAX,
 	BUTTONS_PER_ROW_MAX,
 	CONTENT_CHARACTERS_MAX,
 	CUSTOM_ID_CHARACTERS_MAX,
+	FILE_BYTES_MAX,
+	FILES_MAX,
+	REQUEST_BYTES_MAX,
 	ROWS_MAX,
+	SELECT_CHARACTERS_MAX,
+	SELECT_OPTIONS_MAX,
 } from './limits.js';
-import { inert, pieces, shortened } from './text.js';
+import { inert } from './text.js';
+
+export interface PageFile {
+	readonly name: string;
+	readonly bytes: Buffer;
+	readonly description: string;
+}
 
 export interface Page {
 	readonly content: string;
 	readonly components: ActionRowBuilder<MessageActionRowComponentBuilder>[];
-	readonly files: AttachmentBuilder[];
+	readonly files: readonly PageFile[];
 	/** on new messages and edits alike: an edit without it would be read by the platform's defaults again */
 	readonly allowedMentions: { readonly parse: []; readonly repliedUser: false };
 }
 
 export const NO_MENTIONS: Page['allowedMentions'] = { parse: [], repliedUser: false };
-const PAGES_MAX = 3;
+/** messages that the dangers of one answer may fill */
+const PAGES_MAX = 8;
 /** A piece may double when every sign in it is made inert; the marks around it take the rest. */
 const PIECE_CHARACTERS_MAX = CONTENT_CHARACTERS_MAX / 2 - 20;
+const IN_THE_FILE = '-# The whole answer is in the file below.';
 
 /** `lugbook:ACTION:VALUE` */
 export const BUTTON_ID = /^lugbook:([a-z-]+):([\s\S]*)$/;
+export const ASSUME_ID = 'lugbook-assume';
 
-export function pagesOf(reply: Reply): Page[] {
-	const contents: string[] = [''];
-	for (const line of inOrder(reply.parts).flatMap(linesOf)) {
-		const current = contents.at(-1) as string;
-		if (current === '') contents[contents.length - 1] = line;
-		else if (current.length + 1 + line.length <= CONTENT_CHARACTERS_MAX) {
-			contents[contents.length - 1] = `${current}\n${line}`;
-		} else contents.push(line);
-	}
-	const isLong = contents.length > PAGES_MAX;
-	const kept = isLong ? contents.slice(0, 1) : contents;
-	return kept.map((content, at) => ({
+/**
+ * @param assumed inputs that a menu under the answer lets people say instead
+ * @param fileBytesMax the size limit of the place it is shown in [bytes]
+ */
+export async function pagesOf(
+	reply: Reply,
+	assumed: readonly { value: string; label: string }[] = [],
+	fileBytesMax = FILE_BYTES_MAX,
+): Promise<Page[]> {
+	const parts = inReadingOrder(reply.parts);
+	const { files, left } = await filesOf(reply.files ?? [], fileBytesMax);
+	const late = left.map((name) =>
+		inert(`${name} is larger than may be sent here; "pnpm export" writes it to a disk.`),
+	);
+	const lines = [...parts.flatMap(linesOf), ...late];
+	const whole = lines.join('\n');
+	const isLong = whole.length > CONTENT_CHARACTERS_MAX;
+	const contents = isLong ? shortenedTo(parts) : [whole];
+	return contents.map((content, at) => ({
 		content,
 		// The buttons stand below everything that is to be read first.
-		components: at === kept.length - 1 ? buttonRows(reply) : [],
-		files: isLong ? [asFile(reply)] : [],
+		components: at === contents.length - 1 ? rowsOf(reply, assumed) : [],
+		files: at === 0 ? [...(isLong ? [asFile(reply)] : []), ...files].slice(0, FILES_MAX) : [],
 		allowedMentions: NO_MENTIONS,
 	}));
 }
 
-/** The headline, then every danger, then the rest as it came; small print last. */
-function inOrder(parts: readonly Part[]): Part[] {
-	const rank = (part: Part) =>
-		part.kind === 'headline' ? 0 : part.kind === 'danger' ? 1 : part.fold ? 3 : 2;
-	return parts.filter((part) => part.text.trim() !== '').toSorted((a, b) => rank(a) - rank(b));
+/** The decision and every danger, and of the rest as much as the last message holds. */
+function shortenedTo(parts: readonly Part[]): string[] {
+	const isGrave = (part: Part) => part.kind === 'headline' || part.kind === 'danger';
+	const contents = [''];
+	const room = CONTENT_CHARACTERS_MAX - IN_THE_FILE.length - 1;
+	const add = (line: string): boolean => {
+		const current = contents.at(-1) as string;
+		const longer = current === '' ? line : `${current}\n${line}`;
+		if (longer.length > room) return false;
+		contents[contents.length - 1] = longer;
+		return true;
+	};
+	for (const line of parts.filter(isGrave).flatMap(linesOf)) {
+		if (add(line)) continue;
+		if (contents.length >= PAGES_MAX) break;
+		contents.push(line);
+	}
+	for (const line of parts.filter((part) => !isGrave(part)).flatMap(linesOf)) if (!add(line)) break;
+	contents[contents.length - 1] = `${contents.at(-1)}\n${IN_THE_FILE}`;
+	return contents;
+}
+
+/** The files in memory, and the names of those that are larger than the platform takes. */
+async function filesOf(
+	files: readonly ReplyFile[],
+	fileBytesMax: number,
+): Promise<{ files: PageFile[]; left: string[] }> {
+	const found: PageFile[] = [];
+	const left: string[] = [];
+	let room = REQUEST_BYTES_MAX;
+	for (const { name, bytes, alternativeText } of files) {
+		const max = Math.min(fileBytesMax, room);
+		const chunks: Uint8Array[] = [];
+		let size = 0;
+		for await (const chunk of bytes instanceof Uint8Array ? [bytes] : bytes) {
+			size += chunk.length;
+			if (size > max) break;
+			chunks.push(chunk);
+		}
+		if (size > max || found.length >= FILES_MAX - 1) {
+			left.push(name);
+			continue;
+		}
+		room -= size;
+		const description = shortened(alternativeText, ATTACHMENT_DESCRIPTION_CHARACTERS_MAX);
+		found.push({ name, bytes: Buffer.concat(chunks), description });
+	}
+	return { files: found, left };
 }
 
 function linesOf(part: Part): string[] {
@@ -78,14 +155,14 @@ function marked(part: Part, text: string): string {
 	return text;
 }
 
-function asFile(reply: Reply): AttachmentBuilder {
+function asFile(reply: Reply): PageFile {
 	const text = plainText({ ...reply, buttons: [] }, { folded: true });
 	const { entry } = reply.answer;
 	const name = entry === null ? 'answer.txt' : `answer-${entry}.txt`;
-	return new AttachmentBuilder(Buffer.from(text, 'utf8'), { name, description: 'The whole answer as text' });
+	return { name, bytes: Buffer.from(text, 'utf8'), description: 'The whole answer as text' };
 }
 
-function buttonRows(reply: Reply): Page['components'] {
+function rowsOf(reply: Reply, assumed: readonly { value: string; label: string }[]): Page['components'] {
 	const ids = new Set<string>();
 	const buttons = reply.buttons.flatMap((button) => {
 		const id = `lugbook:${button.action}:${button.value}`;
@@ -96,9 +173,63 @@ function buttonRows(reply: Reply): Page['components'] {
 		return [new ButtonBuilder().setCustomId(id).setLabel(label).setStyle(ButtonStyle.Secondary)];
 	});
 	const rows: Page['components'] = [];
-	for (let at = 0; at < buttons.length && rows.length < ROWS_MAX; at += BUTTONS_PER_ROW_MAX) {
+	for (let at = 0; at < buttons.length && rows.length < ROWS_MAX - 1; at += BUTTONS_PER_ROW_MAX) {
 		const row = new ActionRowBuilder<MessageActionRowComponentBuilder>();
 		rows.push(row.addComponents(buttons.slice(at, at + BUTTONS_PER_ROW_MAX)));
 	}
+	const options = assumed
+		.filter(({ value }) => value.length <= SELECT_CHARACTERS_MAX)
+		.slice(0, SELECT_OPTIONS_MAX);
+	if (options.length > 0) {
+		const menu = new StringSelectMenuBuilder()
+			.setCustomId(ASSUME_ID)
+			.setPlaceholder('Change an assumption')
+			.addOptions(
+				options.map(({ value, label }) => ({ value, label: shortened(label, SELECT_CHARACTERS_MAX) })),
+			);
+		rows.push(new ActionRowBuilder<MessageActionRowComponentBuilder>().addComponents(menu));
+	}
 	return rows;
+}
+
+/** A page of one sentence. */
+export function textPage(text: string): Page {
+	return { content: inert(text), components: [], files: [], allowedMentions: NO_MENTIONS };
+}
+
+/** An earlier answer as one that no longer stands: what became of it, then its lines struck through. No buttons. */
+export function struckPage(reply: Reply, text: string): Page {
+	// Said in words as well: a line through a text is seen by some alone.
+	const first = `**${inert(shortened(`No longer valid: ${text}`, 300))}**`;
+	const lines = [first];
+	let room = CONTENT_CHARACTERS_MAX - first.length;
+	for (const part of inReadingOrder(reply.parts).filter((one) => !one.fold)) {
+		for (const piece of pieces(partText(part).replaceAll('\n', ' '), PIECE_CHARACTERS_MAX - 5)) {
+			const line = `~~${inert(piece)}~~`;
+			room -= line.length + 1;
+			if (room >= 0) lines.push(line);
+		}
+	}
+	return { content: lines.join('\n'), components: [], files: [], allowedMentions: NO_MENTIONS };
+}
+
+/** The page for the library's methods. */
+export function asMessage({ content, components, files, allowedMentions }: Page) {
+	const attachments = files.map(
+		({ name, bytes, description }) => new AttachmentBuilder(bytes, { name, description }),
+	);
+	return { content, components, files: attachments, allowedMentions };
+}
+
+/** The page as the platform's REST API takes it. */
+export function asBody({ content, components, files }: Page): { body: object; files: RawFile[] } {
+	return {
+		body: {
+			content,
+			components: components.map((row) => row.toJSON()),
+			attachments: files.map(({ name, description }, id) => ({ id, filename: name, description })),
+			allowed_mentions: { parse: [], replied_user: false },
+		},
+		files: files.map(({ name, bytes }) => ({ name, data: bytes })),
+	};
 }

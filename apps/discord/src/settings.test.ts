@@ -19,7 +19,9 @@ test('the token is enough', () => {
 });
 
 test('leads are a list of user ids', () => {
-	expect(readSettings({ ...good, LUGBOOK_LEADS: '11, 12' })).toMatchObject({ leads: new Set(['11', '12']) });
+	expect(readSettings({ ...good, LUGBOOK_LEADS: '11, 12' })).toMatchObject({
+		leads: { people: new Set(['11', '12']), roles: new Set() },
+	});
 });
 
 test('a missing token is named, with the way to get it', () => {

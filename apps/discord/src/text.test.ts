@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { inert, pieces, shortened, typedText } from './text.js';
+import { inert, typedText } from './text.js';
 
 describe('typed text', () => {
 	test.each([
@@ -20,18 +20,4 @@ test.each([
 	['back\\slash', 'back\\\\slash'],
 ])('%j is inert on its way out', (text, expected) => {
 	expect(inert(text)).toBe(expected);
-});
-
-test.each([
-	['one two three', 8, ['one two', 'three']],
-	['x'.repeat(20), 8, ['xxxxxxxx', 'xxxxxxxx', 'xxxx']],
-	['12345\u{1F600}89', 6, ['12345', '\u{1F600}89']],
-	['', 8, ['']],
-])('%j in pieces of %i', (text, max, expected) => {
-	expect(pieces(text, max)).toEqual(expected);
-});
-
-test('a shortened text keeps to its bound and says that it was cut', () => {
-	expect(shortened('within', 10)).toBe('within');
-	expect(shortened('battery end of the run', 12)).toBe('battery end…');
 });

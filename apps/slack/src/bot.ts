@@ -1,19 +1,18 @@
 /** The bot: the platform's library, wired to the conversation. */
 
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Chat } from '@lugbook/chat';
+import { type Chat, closedServer, Desk, type Service, serveService, serviceRoutes } from '@lugbook/chat';
 import { App, type Receiver, SocketModeReceiver } from '@slack/bolt';
-import { Conversation } from './conversation.js';
-import { Deliveries } from './deliveries.js';
+import { BODY_BYTES_MAX } from './limits.js';
 import { listen } from './listeners/index.js';
 import { asLibraryLogger, type Logger } from './log.js';
 import { People } from './people.js';
+import { SlackPlatform } from './platform.js';
 import { SignedReceiver } from './receiver.js';
 import type { Settings } from './settings.js';
 
 export const EVENTS_PATH = '/slack/events';
-export const HEALTH_PATH = '/healthz';
 
 /**
  * How long the library waits for a pong, and then before it connects again [ms]. Its default of 5000 leaves the bot
@@ -22,22 +21,26 @@ export const HEALTH_PATH = '/healthz';
 const SOCKET_PATIENCE_MS = 2000;
 /** how long a stop waits for answers under way [ms] */
 const STOP_PATIENCE_MS = 10_000;
-/** three tries; the platform's own pauses on 429 come on top */
-const RETRIES = { retries: 2, minTimeout: 500, maxTimeout: 3000 };
+/** None by the library: what may be repeated is decided call by call (calls.ts). */
+const NO_RETRIES = { retryConfig: { retries: 0 }, rejectRateLimitedCalls: true };
 const CALL_TIMEOUT_MS = 10_000;
 
 export interface BotOptions {
 	readonly settings: Settings;
-	readonly chat: Pick<Chat, 'handle'>;
+	readonly chat: Pick<Chat, 'handle' | 'shown' | 'log'>;
 	readonly log: Logger;
 	readonly nowMs?: () => number;
 	/** in place of SOCKET_PATIENCE_MS */
 	readonly socketPatienceMs?: number;
+	/** how often the outbox is looked through, and after which time what another process held is taken over [ms] */
+	readonly sweepMs?: number;
+	readonly leaseMs?: number;
 }
 
 export interface SlackBot {
 	/** the port on which requests or health questions are answered */
 	readonly port: number;
+	readonly desk: Desk;
 	stop(): Promise<void>;
 }
 
@@ -48,9 +51,14 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 	const logger = asLibraryLogger(log);
 	const address = settings.apiUrl === null ? {} : { slackApiUrl: settings.apiUrl };
 	let isConnected = false;
-	const health = (_: IncomingMessage, response: ServerResponse) => {
-		response.writeHead(isConnected ? 200 : 503, { 'content-type': 'application/json' });
-		response.end(JSON.stringify({ status: isConnected ? 'ok' : 'not connected', mode: connection.mode }));
+	const service: Service = {
+		isConnected: () => isConnected,
+		isReady: async () => isConnected && (await desk.canKeep()),
+		metrics: async () =>
+			desk.metrics.text({
+				connected: { help: '1 while the platform can reach the bot', value: Number(isConnected) },
+				waiting_answers: { help: 'answers not shown yet', value: await desk.waiting() },
+			}),
 	};
 
 	let receiver: Receiver;
@@ -59,7 +67,14 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 			{
 				signingSecret: connection.signingSecret,
 				endpoints: [EVENTS_PATH],
-				customRoutes: [{ path: HEALTH_PATH, method: 'GET', handler: health }],
+				customRoutes: Object.entries(serviceRoutes(service)).map(([path, handler]) => ({
+					path,
+					method: 'GET',
+					handler,
+				})),
+				// The answer to the platform waits until the message is noted, not until it is answered.
+				processBeforeResponse: true,
+				bodyLimit: BODY_BYTES_MAX,
 				logger,
 			},
 			nowMs,
@@ -88,11 +103,20 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 		receiver,
 		logger,
 		deferInitialization: true,
-		clientOptions: { ...address, timeout: CALL_TIMEOUT_MS, retryConfig: RETRIES },
+		clientOptions: { ...address, timeout: CALL_TIMEOUT_MS, ...NO_RETRIES },
 	});
 	const people = new People(settings.leads, log, nowMs);
-	const conversation = new Conversation(chat, people, new Deliveries(), log);
-	listen(app, conversation, log);
+	const platform = new SlackPlatform(async () => app.client, people, log, nowMs);
+	const desk = new Desk({
+		chat,
+		platform,
+		log,
+		nowMs,
+		pace: settings.pace,
+		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
+		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
+	});
+	listen(app, { desk, platform, log, nowMs });
 	await app.init();
 
 	let server: Server;
@@ -100,13 +124,7 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 		server = (await app.start({ host, port: settings.port })) as Server;
 		isConnected = true;
 	} else {
-		server = createServer((request, response) => {
-			if (request.url === HEALTH_PATH) health(request, response);
-			else response.writeHead(404).end();
-		});
-		await new Promise<void>((resolve, reject) => {
-			server.once('error', reject).listen({ host, port: settings.port }, resolve);
-		});
+		server = await serveService(service, { host, port: settings.port });
 		await app.start();
 	}
 	const { port } = server.address() as AddressInfo;
@@ -114,23 +132,13 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 
 	return {
 		port,
+		desk,
 		async stop() {
 			isConnected = false;
 			await app.stop();
-			if (connection.mode === 'socket') await closed(server);
-			await Promise.race([conversation.settled(), patience(STOP_PATIENCE_MS)]);
+			if (connection.mode === 'socket') await closedServer(server);
+			await desk.close(STOP_PATIENCE_MS);
 			log.info('stopped');
 		},
 	};
-}
-
-function closed(server: Server): Promise<void> {
-	return new Promise((resolve) => {
-		server.close(() => resolve());
-		server.closeAllConnections();
-	});
-}
-
-function patience(ms: number): Promise<void> {
-	return new Promise((resolve) => setTimeout(resolve, ms).unref());
 }

@@ -1,7 +1,8 @@
 /** The form of /size, derived from a topic's declaration: one input for each of its fields. */
 
-import { type AnyTopic, type Field, topics } from '@lugbook/chat';
+import { type AnyTopic, type Field, formKinds, shortened, topics, type WordsForm } from '@lugbook/chat';
 import type { types } from '@slack/bolt';
+import { z } from 'zod';
 import {
 	BLOCK_CHARACTERS_MAX,
 	INPUT_LABEL_CHARACTERS_MAX,
@@ -11,20 +12,26 @@ import {
 	PLACEHOLDER_CHARACTERS_MAX,
 	SELECT_OPTIONS_MAX,
 } from './limits.js';
-import { shortened } from './text.js';
+import { placeSchema } from './show.js';
 
 export const FORM = 'lugbook:form';
 export const TOPIC_CHOICE = 'lugbook:topic';
 const VALUE = 'value';
 
-/** What a form remembers of where it was opened. */
-export interface Opened {
+/** What a form remembers of where it was opened: it carries no address that a response could be sent to. */
+const openedSchema = z.object({
+	form: z.enum([...formKinds, 'size']),
 	/** the topic, or null while it is being chosen */
-	readonly topic: string | null;
-	/** under which the way back to the channel is kept in this process */
-	readonly id: string;
-	readonly channel: string;
-	readonly thread: string | null;
+	topic: z.string().nullable(),
+	/** the answer it is about */
+	entry: z.number().nullable(),
+	place: placeSchema,
+});
+export type Opened = z.infer<typeof openedSchema>;
+
+/** @throws when it is none of ours */
+export function openedIn(view: { private_metadata: string }): Opened {
+	return openedSchema.parse(JSON.parse(view.private_metadata));
 }
 
 const plain = (text: string): types.PlainTextElement => ({ type: 'plain_text', text, emoji: false });
@@ -111,13 +118,15 @@ function exampleFor({ type }: Field): string {
 
 /**
  * @param prefilled texts by field name, as from an earlier answer
+ * @param only the one field that is asked for
  */
 export function topicForm(
 	topic: AnyTopic,
 	opened: Opened,
 	prefilled: Readonly<Record<string, string>> = {},
+	only?: string,
 ): types.ModalView {
-	const fields = Object.entries(topic.fields);
+	const fields = Object.entries(topic.fields).filter(([name]) => only === undefined || name === only);
 	return {
 		type: 'modal',
 		callback_id: FORM,
@@ -131,6 +140,31 @@ export function topicForm(
 				.toSorted(([, a], [, b]) => Number(b.presence === 'required') - Number(a.presence === 'required'))
 				.slice(0, MODAL_BLOCKS_MAX - 1)
 				.map(([name, field]) => inputOf(name, field, prefilled[name])),
+		],
+	};
+}
+
+/** A form with one line of words, such as the reason of a rejection. */
+export function wordsView({ title, label, maxCharacters }: WordsForm, opened: Opened): types.ModalView {
+	return {
+		type: 'modal',
+		callback_id: FORM,
+		private_metadata: JSON.stringify(opened),
+		title: plain(shortened(title, MODAL_TITLE_CHARACTERS_MAX)),
+		submit: plain('Send'),
+		close: plain('Cancel'),
+		blocks: [
+			{
+				type: 'input',
+				block_id: 'words',
+				label: plain(label),
+				element: {
+					type: 'plain_text_input',
+					action_id: VALUE,
+					multiline: maxCharacters > 100,
+					max_length: maxCharacters,
+				},
+			},
 		],
 	};
 }

@@ -1,13 +1,12 @@
 /** The Home tab: what can be asked, from the conversation's own help. */
 
-import { commandNames, type Part } from '@lugbook/chat';
+import { commandNames, type Desk, type Part } from '@lugbook/chat';
 import type { types } from '@slack/bolt';
-import type { Conversation } from './conversation.js';
 
-export async function homeView(conversation: Pick<Conversation, 'lookUp'>): Promise<types.HomeView> {
+export async function homeView(desk: Pick<Desk, 'lookUp'>): Promise<types.HomeView> {
 	const blocks: types.KnownBlock[] = [];
 	for (const command of commandNames) {
-		const help = await conversation.lookUp({ shop: 'home', channel: 'home', command, text: 'help' });
+		const help = await desk.lookUp({ shop: 'home', channel: 'home', command, text: 'help' });
 		blocks.push(
 			{ type: 'header', text: { type: 'plain_text', text: `/${command}`, emoji: false } },
 			{ type: 'rich_text', elements: help.parts.map(lineOf) },

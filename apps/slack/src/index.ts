@@ -1,4 +1,4 @@
-export { type BotOptions, EVENTS_PATH, HEALTH_PATH, type SlackBot, startSlackBot } from './bot.js';
+export { type BotOptions, EVENTS_PATH, type SlackBot, startSlackBot } from './bot.js';
 export { openProgramLog } from './log.js';
 export { type Page, pagesOf } from './render.js';
 export { readSettings, type Settings } from './settings.js';

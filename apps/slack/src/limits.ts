@@ -33,3 +33,11 @@ export const OPTION_CHARACTERS_MAX = 75;
 export const SELECT_OPTIONS_MAX = 100;
 export const INPUT_LABEL_CHARACTERS_MAX = 2000;
 export const MODAL_BLOCKS_MAX = 100;
+
+/** a file's description (docs.slack.dev/reference/methods/files.getUploadURLExternal) */
+export const ALT_TEXT_CHARACTERS_MAX = 1000;
+/** the platform takes 1 GB (from memory); what is held in memory to be sent is kept far below [bytes] */
+export const FILE_BYTES_MAX = 50 * 1024 * 1024;
+/** a request's body; the platform sends far less [bytes] */
+export const BODY_BYTES_MAX = 1024 * 1024;
+export const PRIVATE_METADATA_CHARACTERS_MAX = 3000;

@@ -5,7 +5,7 @@
  * Nothing is cut as long as four messages hold it, and a danger never: dangers stand in the first one.
  */
 
-import { type Part, partText, type Reply, shortText } from '@lugbook/chat';
+import { inReadingOrder, type Part, partText, pieces, type Reply, shortened, shortText } from '@lugbook/chat';
 import type { types } from '@slack/bolt';
 import {
 	BLOCK_CHARACTERS_MAX,
@@ -16,20 +16,27 @@ import {
 	FALLBACK_CHARACTERS_MAX,
 	HEADER_CHARACTERS_MAX,
 	MESSAGE_CHARACTERS_MAX,
+	OPTION_CHARACTERS_MAX,
 	POSTS_PER_RESPONSE_URL_MAX,
+	SELECT_OPTIONS_MAX,
 } from './limits.js';
-import { inert, pieces, shortened } from './text.js';
+import { inert } from './text.js';
 
 export interface Page {
 	/** what notifications and screen readers use: the decision and the gravest finding */
 	readonly text: string;
 	readonly blocks: types.KnownBlock[];
+	/** belongs below the first page, into its thread */
+	readonly folded: boolean;
 }
 
 /** One post of a response_url is kept for saying that something failed. */
 const PAGES_MAX = POSTS_PER_RESPONSE_URL_MAX - 1;
 
-/** Buttons carry the action in their action_id; a number keeps the ids of one row apart. */
+/** An answer up to this length stands in one message with all its small print; of a longer one that goes below [characters]. */
+const UNFOLDED_CHARACTERS_MAX = 2500;
+
+/** Buttons and menus carry the action in their action_id; a number keeps the ids of one row apart. */
 export const BUTTON_ACTION = /^lugbook:([a-z-]+):\d+$/;
 
 interface Sized {
@@ -37,15 +44,46 @@ interface Sized {
 	readonly characters: number;
 }
 
-export function pagesOf(reply: Reply): Page[] {
-	const texts = inOrder(reply.parts).flatMap(blocksOf);
-	const buttons = buttonRow(reply);
-	const pages: types.KnownBlock[][] = [[]];
+/**
+ * @param assumed inputs that a menu under the answer lets people say instead
+ */
+export function pagesOf(reply: Reply, assumed: readonly { value: string; label: string }[] = []): Page[] {
+	const parts = inReadingOrder(reply.parts);
+	const length = parts.reduce((sum, part) => sum + part.text.length, 0);
+	const isLong = length > UNFOLDED_CHARACTERS_MAX;
+	const isFolded = (part: Part) => isLong && part.fold && part.kind !== 'danger';
+	const shown = packed(parts.filter((part) => !isFolded(part)).flatMap(blocksOf));
+	const folded = packed(parts.filter(isFolded).flatMap(blocksOf));
+	// A danger stays in the channel, on whichever page it came to stand; the rest of a long answer goes below it.
+	const dangers = packed(
+		parts.filter((part) => part.kind === 'headline' || part.kind === 'danger').flatMap(blocksOf),
+	).length;
+	const all = [...shown, ...folded];
+	const kept = all.slice(0, PAGES_MAX);
+	if (all.length > kept.length) {
+		kept.at(-1)?.splice(-1, 1, plainLine('There is more than fits here: ask for less at once.'));
+	}
+	kept[0]?.push(...controls(reply, assumed));
+	const fallback = inert(shortened(shortText(reply), FALLBACK_CHARACTERS_MAX / 5));
+	return kept.map((blocks, at) => ({
+		text: at === 0 ? fallback : `${fallback} (${at + 1} of ${kept.length})`,
+		blocks,
+		folded: at >= dangers,
+	}));
+}
+
+/** Blocks on as few pages as the platform's limits allow. */
+function packed(texts: readonly Sized[]): types.KnownBlock[][] {
+	const pages: types.KnownBlock[][] = [];
 	let characters = 0;
 	for (const { block, characters: own } of texts) {
-		const current = pages.at(-1) as types.KnownBlock[];
-		// One place is kept for the row of buttons.
-		if (current.length >= BLOCKS_MAX - 1 || characters + own > MESSAGE_CHARACTERS_MAX) {
+		const current = pages.at(-1);
+		// Two places are kept for the buttons and the menu.
+		if (
+			current === undefined ||
+			current.length >= BLOCKS_MAX - 2 ||
+			characters + own > MESSAGE_CHARACTERS_MAX
+		) {
 			pages.push([block]);
 			characters = own;
 		} else {
@@ -53,27 +91,7 @@ export function pagesOf(reply: Reply): Page[] {
 			characters += own;
 		}
 	}
-	const kept = pages.slice(0, PAGES_MAX);
-	if (pages.length > kept.length) {
-		(kept.at(-1) as types.KnownBlock[]).splice(
-			-1,
-			1,
-			plainLine('There is more than fits here: ask for less at once.'),
-		);
-	}
-	if (buttons) kept[0]?.push(buttons);
-	const fallback = inert(shortened(shortText(reply), FALLBACK_CHARACTERS_MAX / 5));
-	return kept.map((blocks, at) => ({
-		text: at === 0 ? fallback : `${fallback} (${at + 1} of ${kept.length})`,
-		blocks,
-	}));
-}
-
-/** The headline, then every danger, then the rest as it came; small print last. */
-function inOrder(parts: readonly Part[]): Part[] {
-	const rank = (part: Part) =>
-		part.kind === 'headline' ? 0 : part.kind === 'danger' ? 1 : part.fold ? 3 : 2;
-	return parts.filter((part) => part.text.trim() !== '').toSorted((a, b) => rank(a) - rank(b));
+	return pages;
 }
 
 function blocksOf(part: Part): Sized[] {
@@ -109,8 +127,8 @@ function plainLine(text: string, isBold = false): types.RichTextBlock {
 	return { type: 'rich_text', elements: [{ type: 'rich_text_section', elements: [element] }] };
 }
 
-function buttonRow(reply: Reply): types.ActionsBlock | null {
-	const elements = reply.buttons
+function controls(reply: Reply, assumed: readonly { value: string; label: string }[]): types.KnownBlock[] {
+	const buttons = reply.buttons
 		.filter((button) => button.value.length <= BUTTON_VALUE_CHARACTERS_MAX)
 		.slice(0, BUTTONS_PER_ROW_MAX)
 		.map(
@@ -118,17 +136,72 @@ function buttonRow(reply: Reply): types.ActionsBlock | null {
 				type: 'button',
 				action_id: `lugbook:${button.action}:${at}`,
 				value: button.value,
-				text: {
-					type: 'plain_text',
-					text: shortened(button.label, BUTTON_LABEL_CHARACTERS_MAX),
-					emoji: false,
-				},
+				text: plain(shortened(button.label, BUTTON_LABEL_CHARACTERS_MAX)),
 			}),
 		);
-	return elements.length === 0 ? null : { type: 'actions', elements };
+	const options = assumed.slice(0, SELECT_OPTIONS_MAX).map(({ value, label }) => ({
+		text: plain(shortened(label, OPTION_CHARACTERS_MAX)),
+		value: value.slice(0, OPTION_CHARACTERS_MAX),
+	}));
+	const menu: types.StaticSelect = {
+		type: 'static_select',
+		action_id: 'lugbook:assume:0',
+		placeholder: plain('Change an assumption'),
+		options,
+	};
+	return [
+		...(buttons.length === 0 ? [] : [{ type: 'actions' as const, elements: buttons }]),
+		...(options.length === 0 ? [] : [{ type: 'actions' as const, elements: [menu] }]),
+	];
+}
+
+const plain = (text: string): types.PlainTextElement => ({ type: 'plain_text', text, emoji: false });
+
+/** The page as the platform takes it. */
+export function asPost({ text, blocks }: Page): { text: string; blocks: types.KnownBlock[] } {
+	return { text, blocks };
+}
+
+/** A page of one sentence. */
+export function textPage(text: string): Page {
+	return { text: inert(text), blocks: [], folded: false };
 }
 
 /** The page without blocks, for when the platform refuses the blocks. */
 export function bare(page: Page): Page {
-	return { text: page.text, blocks: [] };
+	return { ...page, blocks: [] };
+}
+
+const SENT_AGAIN = 'Sent again, as it was not certain that it had arrived: you may have it twice.';
+
+/** A post that may stand there already, saying so. */
+export function notedAgain<P extends { readonly text: string; readonly blocks: types.KnownBlock[] }>(
+	post: P,
+): P {
+	if (post.blocks.length === 0) return { ...post, text: `${post.text} (${SENT_AGAIN})` };
+	const note: types.ContextBlock = { type: 'context', elements: [plain(SENT_AGAIN)] };
+	return { ...post, blocks: [...post.blocks.slice(0, BLOCKS_MAX - 1), note] };
+}
+
+/** An earlier answer as one that no longer stands: its lines struck through, then what became of it. No buttons. */
+export function struckPage(reply: Reply, text: string): Page {
+	const parts = inReadingOrder(reply.parts).filter((part) => !part.fold);
+	const [headline = '', ...others] = parts.map((part) => shortened(partText(part), BLOCK_CHARACTERS_MAX));
+	const line = (words: string, style: types.RichTextStyleable['style']): types.RichTextSection => ({
+		type: 'rich_text_section',
+		elements: [{ type: 'text', text: words, ...(style === undefined ? {} : { style }) }],
+	});
+	// Said in words as well: a line through a text is seen by some alone.
+	const words = `No longer valid: ${text}`;
+	const lines = [line(`${words}\n`, { bold: true }), line(`${headline}\n`, { strike: true })];
+	let room = MESSAGE_CHARACTERS_MAX - headline.length - words.length;
+	for (const other of others) {
+		room -= other.length;
+		if (room > 0) lines.push(line(`${other}\n`, { strike: true }));
+	}
+	return {
+		text: inert(shortened(`${words} (${headline})`, FALLBACK_CHARACTERS_MAX / 5)),
+		blocks: [{ type: 'rich_text', elements: lines }],
+		folded: false,
+	};
 }

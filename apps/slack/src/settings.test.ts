@@ -25,7 +25,7 @@ test('an app-level token means Socket Mode, unless the mode is said', () => {
 
 test('leads are a list of member ids', () => {
 	expect(readSettings({ ...good, LUGBOOK_LEADS: 'U01, U02' })).toMatchObject({
-		leads: new Set(['U01', 'U02']),
+		leads: { people: new Set(['U01', 'U02']), roles: new Set() },
 	});
 });
 

@@ -1,34 +1,198 @@
-/** The two ways a message gets to where the question stood. */
+/** How a reply gets to where the question stood. */
 
-import type { RespondFn, webApi } from '@slack/bolt';
-import type { Show } from './conversation.js';
+import { assumedInputs, type Reply, type ReplyFile, type ShownAt, type Way } from '@lugbook/chat';
+import type { webApi } from '@slack/bolt';
+import { z } from 'zod';
+import { failureOf, postOnce, refusalOf, repeatedly, wait } from './calls.js';
+import { ALT_TEXT_CHARACTERS_MAX, FILE_BYTES_MAX, POSTS_PER_RESPONSE_URL_MAX } from './limits.js';
+import { asPost, bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
 
-/** Links in an answer open nothing below it. */
-const quiet = { unfurl_links: false, unfurl_media: false } as const;
+/** Where a question stood, as it is noted for whoever shows the answer. */
+export const placeSchema = z.object({
+	channel: z.string(),
+	/** the thread the answer goes into, or null for the channel itself */
+	thread: z.string().nullable(),
+	user: z.string(),
+	/** of a command or a button; it works also where the bot is no member */
+	responseUrl: z.string().nullable(),
+	/** when that address was given [ms since 1970] */
+	sinceMs: z.number(),
+	delivery: z.string(),
+});
+export type SlackPlace = z.infer<typeof placeSchema>;
 
-/** Through the response_url of a command or a button; it works also where the bot is no member. */
-export function throughResponse(respond: RespondFn, threadTs: string | null): Show {
-	return async (page, audience) => {
-		await respond({
-			...page,
-			...quiet,
-			replace_original: false,
-			response_type: audience === 'asker' ? 'ephemeral' : 'in_channel',
-			...(threadTs === null ? {} : { thread_ts: threadTs }),
-		});
-	};
+/** a response_url works for 30 minutes; the last one is left unused */
+const RESPONSE_URL_MS = 29 * 60 * 1000;
+
+/** The bot can't write there by itself. */
+const NOT_THERE = new Set(['not_in_channel', 'channel_not_found', 'no_permission', 'restricted_action']);
+
+export class SlackWay implements Way {
+	#uses = 0;
+
+	constructor(
+		private readonly client: webApi.WebClient,
+		private readonly place: SlackPlace,
+		private readonly warn: (error: unknown, what: string) => void,
+		private readonly nowMs: () => number = Date.now,
+	) {}
+
+	async show(reply: Reply, mayBeShown: boolean): Promise<ShownAt> {
+		const { channel, thread } = this.place;
+		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
+		if (first === undefined) throw new Error('a reply without a word');
+		if (reply.audience === 'asker' && !this.#isPrivate) {
+			for (const page of [first, ...others]) await this.#toAsker(page);
+			// A file would be seen by the whole channel.
+			if ((reply.files ?? []).length > 0) {
+				await this.tell('The file is for you alone: ask me in a direct message, and I send it there.');
+			}
+			return { channel, message: null };
+		}
+		const ts = await this.#toChannel(first, 0, thread, mayBeShown);
+		// What is long stands below the answer; the page is there, so what fails now is told and not thrown.
+		const below = thread ?? ts;
+		try {
+			for (const [at, page] of others.entries()) {
+				await this.#toChannel(page, at + 1, page.folded ? below : thread, mayBeShown);
+			}
+			await this.#files(reply.files ?? [], below);
+		} catch (error) {
+			this.warn(error, 'part of an answer could not be shown');
+			await this.tell('Part of the answer could not be shown: ask for it again by its number.').catch(
+				() => undefined,
+			);
+		}
+		return { channel, message: ts };
+	}
+
+	async tell(text: string): Promise<void> {
+		const page = textPage(text);
+		if (!this.#isPrivate) return await this.#toAsker(page);
+		const { channel, thread } = this.place;
+		await repeatedly(() =>
+			this.client.chat.postMessage({ channel, ...page, ...(thread === null ? {} : { thread_ts: thread }) }),
+		);
+	}
+
+	get #isPrivate(): boolean {
+		return this.place.channel.startsWith('D');
+	}
+
+	/** @returns the message's ts; null where it could only be sent by an address that does not tell it */
+	async #toChannel(
+		page: Page,
+		at: number,
+		thread: string | null,
+		mayBeShown: boolean,
+	): Promise<string | null> {
+		const { channel, delivery } = this.place;
+		const post = { channel, thread, id: `${delivery} ${at}`, text: page.text, blocks: page.blocks };
+		try {
+			return await postOnce(this.client, post, mayBeShown, notedAgain);
+		} catch (error) {
+			const refusal = refusalOf(error) ?? '';
+			if (NOT_THERE.has(refusal) && this.#canRespond) {
+				await this.#respond(page, 'in_channel');
+				return null;
+			}
+			// A message the platform refuses for its blocks is shown as its text: better plain than not at all.
+			if (refusal !== 'invalid_blocks' && refusal !== 'msg_blocks_too_long') throw error;
+			this.warn(error, 'the platform refused the blocks; shown as plain text');
+			return await postOnce(this.client, { ...post, ...bare(page) }, false, notedAgain);
+		}
+	}
+
+	async #toAsker(page: Page): Promise<void> {
+		const { channel, user, thread } = this.place;
+		if (this.#canRespond) {
+			try {
+				return await this.#respond(page, 'ephemeral');
+			} catch (error) {
+				this.warn(error, 'a response_url did not take an answer');
+			}
+		}
+		const where = { channel, user, ...(thread === null ? {} : { thread_ts: thread }) };
+		await repeatedly(() => this.client.chat.postEphemeral({ ...where, ...asPost(page) }));
+	}
+
+	get #canRespond(): boolean {
+		const { responseUrl, sinceMs } = this.place;
+		// One post is kept for saying that something failed.
+		return (
+			responseUrl !== null &&
+			this.nowMs() - sinceMs < RESPONSE_URL_MS &&
+			this.#uses < POSTS_PER_RESPONSE_URL_MAX - 1
+		);
+	}
+
+	async #respond(page: Page, responseType: 'ephemeral' | 'in_channel'): Promise<void> {
+		const { responseUrl, thread } = this.place;
+		if (responseUrl === null) throw new Error('there is no response_url');
+		for (let tries = 0; ; tries += 1) {
+			this.#uses += 1;
+			const answer = await fetch(responseUrl, {
+				method: 'POST',
+				headers: { 'content-type': 'application/json' },
+				redirect: 'error',
+				signal: AbortSignal.timeout(10_000),
+				body: JSON.stringify({
+					...asPost(page),
+					unfurl_links: false,
+					unfurl_media: false,
+					replace_original: false,
+					response_type: responseType,
+					...(thread === null ? {} : { thread_ts: thread }),
+				}),
+			});
+			if (answer.ok) return;
+			const isBusy = answer.status === 429 || answer.status >= 500;
+			if (!isBusy || tries >= 2 || !this.#canRespond) {
+				throw new Error(`a response_url answered with status ${answer.status}`);
+			}
+			await wait(Math.min(Number(answer.headers.get('retry-after') ?? 1), 60) * 1000);
+		}
+	}
+
+	async #files(files: readonly ReplyFile[], thread: string | null): Promise<void> {
+		const { channel } = this.place;
+		for (const file of files) {
+			const bytes = await bytesOf(file);
+			if (bytes === null) {
+				await this.tell(`${file.name} is larger than I may send here; "pnpm export" writes it to a disk.`);
+				continue;
+			}
+			const upload = {
+				channel_id: channel,
+				filename: file.name,
+				title: file.name,
+				file: bytes,
+				alt_text: file.alternativeText.slice(0, ALT_TEXT_CHARACTERS_MAX),
+			};
+			try {
+				await repeatedly(() =>
+					this.client.files.uploadV2(thread === null ? upload : { ...upload, thread_ts: thread }),
+				);
+			} catch (error) {
+				if (failureOf(error).kind !== 'refused') throw error;
+				this.warn(error, 'a file could not be sent');
+				await this.tell(
+					`${file.name} could not be sent (${refusalOf(error)}): the app needs the scope files:write and has to be in the channel.`,
+				);
+			}
+		}
+	}
 }
 
-/** Into a channel or a conversation in private, by the Web API. */
-export function throughChannel(
-	client: webApi.WebClient,
-	place: { readonly channel: string; readonly thread: string | null; readonly user: string },
-): Show {
-	const { channel, thread, user } = place;
-	const where = thread === null ? { channel } : { channel, thread_ts: thread };
-	return async (page, audience) => {
-		const isPrivate = channel.startsWith('D');
-		if (audience === 'asker' && !isPrivate) await client.chat.postEphemeral({ ...where, ...page, user });
-		else await client.chat.postMessage({ ...where, ...page, ...quiet });
-	};
+/** The whole file, or null where it is larger than may be sent. */
+async function bytesOf({ bytes }: ReplyFile): Promise<Buffer | null> {
+	if (bytes instanceof Uint8Array) return bytes.length > FILE_BYTES_MAX ? null : Buffer.from(bytes);
+	const chunks: Uint8Array[] = [];
+	let size = 0;
+	for await (const chunk of bytes) {
+		size += chunk.length;
+		if (size > FILE_BYTES_MAX) return null;
+		chunks.push(chunk);
+	}
+	return Buffer.concat(chunks);
 }

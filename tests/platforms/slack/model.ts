@@ -18,6 +18,8 @@ export interface SlackMessage {
 	/** earlier states, oldest first */
 	readonly edits: { text: string; blocks: JsonObject[] }[];
 	readonly files: SlackFile[];
+	/** for apps alone, as given with the post */
+	readonly metadata?: JsonObject;
 	deleted: boolean;
 }
 
@@ -39,6 +41,7 @@ export type NewMessage = Pick<SlackMessage, 'channel' | 'user' | 'fromBot' | 'vi
 	threadTs?: string | undefined;
 	visibleTo?: string | undefined;
 	files?: SlackFile[];
+	metadata?: JsonObject;
 };
 
 export class Workspace {

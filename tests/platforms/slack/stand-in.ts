@@ -78,6 +78,8 @@ export class SlackStandIn {
 	readonly channels = new Map<string, SlackChannel>();
 	readonly users = new Map<string, { id: string; name: string; tz: string; locale: string }>();
 	readonly files = new Map<string, SlackFile>();
+	/** members of user groups by the group's id */
+	readonly groups = new Map<string, Set<string>>();
 	private readonly watch = new Watch();
 	private readonly api: WebApi;
 	private readonly responseUrls: ResponseUrls;
@@ -107,6 +109,7 @@ export class SlackStandIn {
 			channels: this.channels,
 			users: this.users,
 			files: this.files,
+			groups: this.groups,
 			nowMs: this.nowMs,
 			origin: () => this.origin,
 			socketUrl: () => this.socket.issueUrl(this.opened.port),

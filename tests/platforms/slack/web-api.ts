@@ -24,6 +24,10 @@ const SCOPES: Record<string, readonly string[]> = {
 	'files.completeUploadExternal': ['files:write'],
 	'users.info': ['users:read'],
 	'conversations.info': ['channels:read', 'groups:read', 'im:read', 'mpim:read'],
+	// docs.slack.dev/reference/methods/conversations.history: by kind of conversation, checked in `history`
+	'conversations.history': ['channels:history', 'groups:history', 'im:history', 'mpim:history'],
+	'conversations.replies': ['channels:history', 'groups:history', 'im:history', 'mpim:history'],
+	'usergroups.users.list': ['usergroups:read'],
 	'conversations.open': ['im:write', 'mpim:write', 'channels:manage', 'groups:write'],
 };
 
@@ -59,6 +63,8 @@ export interface WebApiSetting {
 	readonly channels: Map<string, SlackChannel>;
 	readonly users: Map<string, { id: string; name: string; tz: string; locale: string }>;
 	readonly files: Map<string, SlackFile>;
+	/** members of user groups by the group's id */
+	readonly groups: Map<string, Set<string>>;
 	readonly nowMs: () => number;
 	/** origin of this server, for addresses it hands out */
 	readonly origin: () => string;
@@ -172,6 +178,13 @@ export class WebApi {
 				if (!channel) return failure('channel_not_found');
 				return { ok: true, channel: this.channelObject(channel) };
 			}
+			case 'conversations.history':
+			case 'conversations.replies':
+				return this.history(method, args);
+			case 'usergroups.users.list': {
+				const group = this.at.groups.get(stringOf(args.usergroup));
+				return group ? { ok: true, users: [...group] } : failure('no_such_subteam');
+			}
 			case 'conversations.open': {
 				const user = stringOf(args.users);
 				if (!this.at.users.has(user)) return failure('user_not_found');
@@ -235,6 +248,33 @@ export class WebApi {
 		return this.withDetails(outcome.verdict);
 	}
 
+	/** Newest first for a channel, oldest first for a thread; private notices are in neither. */
+	private history(method: string, args: JsonObject): JsonObject {
+		const channel = this.channelOf(args);
+		if (!('botIsMember' in channel)) return channel;
+		const needed = channel.isIm ? 'im:history' : 'channels:history';
+		const { scopes } = this.at;
+		if (scopes && !scopes.includes(needed)) {
+			return failure('missing_scope', { needed, provided: scopes.join(',') });
+		}
+		const id = channel.id as string;
+		const seen = this.at.workspace.messages.filter(
+			(one) => one.channel === id && !one.deleted && one.visibleTo === undefined,
+		);
+		const ts = stringOf(args.ts);
+		const chosen =
+			method === 'conversations.replies'
+				? seen.filter((one) => one.ts === ts || one.threadTs === ts)
+				: seen.filter((one) => one.threadTs === undefined).toReversed();
+		const limit = Number(args.limit ?? 100);
+		const hasMetadata = args.include_all_metadata === true || args.include_all_metadata === 'true';
+		const messages = chosen.slice(0, limit).map((one) => ({
+			...this.messageAnswer(one),
+			...(hasMetadata && one.metadata !== undefined ? { metadata: one.metadata } : {}),
+		}));
+		return { ok: true, messages, has_more: chosen.length > limit };
+	}
+
 	private channelOf(args: JsonObject): SlackChannel | JsonObject {
 		const id = stringOf(args.channel);
 		// A user's id in place of a channel's means the direct messages with that person.
@@ -266,6 +306,7 @@ export class WebApi {
 			blocks: arrayOf(args.blocks).map(objectOf),
 			threadTs,
 			visibleTo: ephemeral ? stringOf(args.user) : undefined,
+			...(args.metadata === undefined ? {} : { metadata: objectOf(args.metadata) }),
 		});
 		if (ephemeral) return { ok: true, message_ts: message.ts };
 		return { ok: true, channel: channel.id, ts: message.ts, message: this.messageAnswer(message) };

@@ -1,63 +1,87 @@
-import { type Button, topicNamed } from '@lugbook/chat';
-import { type ButtonInteraction, MessageFlags, type ModalSubmitInteraction } from 'discord.js';
-import { pressed } from '../buttons.js';
-import { type Conversation, shopOf } from '../conversation.js';
-import { changeForm, FORM_ID } from '../form.js';
-import { InteractionOutlet } from '../outlets.js';
-import { placeOf } from '../place.js';
-import { BUTTON_ID, NO_MENTIONS } from '../render.js';
+import { type Act, actOf, saidByForm, topicNamed, wordsForm } from '@lugbook/chat';
+import {
+	type ButtonInteraction,
+	type MessageComponentInteraction,
+	MessageFlags,
+	type ModalSubmitInteraction,
+	type StringSelectMenuInteraction,
+} from 'discord.js';
+import { FORM_ID, topicForm, wordsModal } from '../form.js';
+import { InteractionWay } from '../interaction-way.js';
+import { ASSUME_ID, BUTTON_ID, NO_MENTIONS } from '../render.js';
+import { askedFrom, interactionPlace, receive } from './about.js';
+import type { Wiring } from './index.js';
 
-function aboutOf(interaction: ButtonInteraction | ModalSubmitInteraction) {
-	const { user, guildId, channel, channelId } = interaction;
-	return {
-		shop: shopOf(guildId, user.id),
-		...placeOf(channel, channelId ?? ''),
-		delivery: interaction.id,
-		user: { id: user.id, name: user.displayName },
-	};
+export async function onButton(interaction: ButtonInteraction, wiring: Wiring): Promise<void> {
+	const match = BUTTON_ID.exec(interaction.customId);
+	if (match !== null) await onAct(interaction, actOf(match[1] as string, match[2] as string), wiring);
 }
 
-export async function onButton(interaction: ButtonInteraction, conversation: Conversation): Promise<void> {
-	const match = BUTTON_ID.exec(interaction.customId);
-	if (match === null) return;
-	const about = aboutOf(interaction);
-	const what = pressed(match[1] as Button['action'], match[2] as string);
-	if ('change' in what) {
-		// A form has to be the very first response: there is no waiting for it.
-		const outlet = {
-			fail: async (content: string) => {
-				await interaction.reply({ content, allowedMentions: NO_MENTIONS, flags: MessageFlags.Ephemeral });
-			},
-		};
-		await conversation.attempt({ ...about, command: 'size' }, outlet, async () => {
-			const { answer } = await conversation.lookUp({ ...about, command: 'log', text: `show ${what.change}` });
-			const topic = topicNamed(answer.topic ?? '');
-			if (topic === null) throw new Error('the answer to be changed has no topic');
-			await interaction.showModal(changeForm(topic, answer, what.change));
-		});
+export async function onMenu(interaction: StringSelectMenuInteraction, wiring: Wiring): Promise<void> {
+	if (interaction.customId !== ASSUME_ID) return;
+	await onAct(interaction, actOf('assume', interaction.values[0] ?? ''), wiring);
+}
+
+async function onAct(
+	interaction: MessageComponentInteraction,
+	act: Act | null,
+	wiring: Wiring,
+): Promise<void> {
+	const { desk, platform, log, nowMs } = wiring;
+	const about = askedFrom(interaction);
+	if (act === null) {
+		log.warn({ shop: about.shop }, 'a button that none of ours sends');
 		return;
 	}
-	const outlet = new InteractionOutlet(interaction);
-	await conversation.answer({ ...about, ...what }, outlet);
-	outlet.release();
+	if (act.kind === 'say') return await receive(interaction, { command: act.command, text: act.text }, wiring);
+	if (act.kind === 'share') {
+		const place = interactionPlace(interaction, nowMs());
+		const way = new InteractionWay(interaction, platform.way(place), (error, what) =>
+			platform.warn(error, what),
+		);
+		await desk.share({ ...about, command: 'log' }, act.entry, way);
+		return way.release();
+	}
+	// A form has to be the very first response: there is no waiting for it.
+	const tell = async (content: string) => {
+		await interaction.reply({ content, allowedMentions: NO_MENTIONS, flags: MessageFlags.Ephemeral });
+	};
+	await desk.attempt({ ...about, command: 'size' }, tell, async () => {
+		const { form, entry } = act;
+		if (form !== 'change' && form !== 'assume') {
+			await interaction.showModal(wordsModal(form, entry, wordsForm(form, entry)));
+			return;
+		}
+		const answer = (await desk.answerOf(about.shop, entry))?.answer;
+		const topic = topicNamed(answer?.topic ?? '');
+		const isKnown = act.field === undefined || (topic !== null && act.field in topic.fields);
+		if (answer === undefined || topic === null || !isKnown) {
+			throw new Error('the answer to be changed has no such input');
+		}
+		await interaction.showModal(topicForm(topic, answer, entry, act.field));
+	});
 }
 
-export async function onForm(interaction: ModalSubmitInteraction, conversation: Conversation): Promise<void> {
-	const entry = FORM_ID.exec(interaction.customId)?.[1];
-	if (entry === undefined) return;
-	const about = aboutOf(interaction);
-	const outlet = new InteractionOutlet(interaction);
-	await conversation.attempt({ ...about, command: 'size' }, outlet, async () => {
-		const { answer } = await conversation.lookUp({ ...about, command: 'log', text: `show ${entry}` });
-		const before = Object.fromEntries(answer.understood.map((one) => [one.name, one.text]));
+export async function onForm(interaction: ModalSubmitInteraction, wiring: Wiring): Promise<void> {
+	const match = FORM_ID.exec(interaction.customId);
+	if (match === null) return;
+	const form = match[1] as Parameters<typeof saidByForm>[0];
+	const entry = Number(match[2]);
+	const { desk } = wiring;
+	const about = askedFrom(interaction);
+	const tell = async (content: string) => {
+		await interaction.reply({ content, allowedMentions: NO_MENTIONS, flags: MessageFlags.Ephemeral });
+	};
+	await desk.attempt({ ...about, command: 'size' }, tell, async () => {
+		const answer = (await desk.answerOf(about.shop, entry))?.answer ?? null;
 		const entered = Object.fromEntries(
 			[...interaction.fields.fields.values()].map((field) => [
 				field.customId,
 				'value' in field ? String(field.value) : '',
 			]),
 		);
-		const fields = { ...before, ...entered };
-		await conversation.answer({ ...about, command: 'size', text: answer.topic ?? '', fields }, outlet);
+		const said = saidByForm(form, entry, answer, entered);
+		if (said === null) throw new Error('the answer that the form is about has no topic');
+		await receive(interaction, said, wiring);
 	});
-	outlet.release();
 }

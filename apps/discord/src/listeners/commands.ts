@@ -1,27 +1,12 @@
-import { type CommandName, commandNames, topicNamed } from '@lugbook/chat';
+import { type Asked, type CommandName, commandNames, topicNamed } from '@lugbook/chat';
 import type { ChatInputCommandInteraction, CommandInteractionOption } from 'discord.js';
 import { ALSO, optionNames, WORDS } from '../commands.js';
-import { type Asked, type Conversation, shopOf } from '../conversation.js';
-import { InteractionOutlet } from '../outlets.js';
-import { placeOf } from '../place.js';
+import { receive } from './about.js';
+import type { Wiring } from './index.js';
 
-export async function onCommand(
-	interaction: ChatInputCommandInteraction,
-	conversation: Conversation,
-): Promise<void> {
+export async function onCommand(interaction: ChatInputCommandInteraction, wiring: Wiring): Promise<void> {
 	const command = commandNames.find((name) => name === interaction.commandName);
-	if (command === undefined) return;
-	const { user, guildId, channelId, channel } = interaction;
-	const asked: Asked = {
-		shop: shopOf(guildId, user.id),
-		...placeOf(channel, channelId),
-		delivery: interaction.id,
-		user: { id: user.id, name: user.displayName },
-		...whatIsAsked(interaction, command),
-	};
-	const outlet = new InteractionOutlet(interaction);
-	await conversation.answer(asked, outlet);
-	outlet.release();
+	if (command !== undefined) await receive(interaction, whatIsAsked(interaction, command), wiring);
 }
 
 function whatIsAsked(

@@ -1,45 +1,70 @@
-import { type Button, topicNamed } from '@lugbook/chat';
-import type { App, BlockAction, ButtonAction } from '@slack/bolt';
-import { pressed } from '../buttons.js';
-import { type Conversation, shopOf } from '../conversation.js';
-import { topicForm } from '../form.js';
+import { actOf, topicNamed, wordsForm } from '@lugbook/chat';
+import type { App, BlockAction, ButtonAction, StaticSelectAction } from '@slack/bolt';
+import { type Opened, topicForm, wordsView } from '../form.js';
+import { shopOf } from '../platform.js';
 import { BUTTON_ACTION } from '../render.js';
-import { throughResponse } from '../show.js';
-import type { Forms } from './forms.js';
+import { openForm } from './forms.js';
+import type { Wiring } from './index.js';
+import { notedOrLate } from './note.js';
 
-export function listenToButtons(app: App, conversation: Conversation, forms: Forms): void {
-	app.action<BlockAction<ButtonAction>>(
+export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring): void {
+	app.action<BlockAction<ButtonAction | StaticSelectAction>>(
 		{ type: 'block_actions', action_id: BUTTON_ACTION },
-		async ({ ack, action, body, respond, client }) => {
+		async ({ ack, action, body, client }) => {
 			await ack();
 			if (body.channel === undefined) return;
 			const channel = body.channel.id;
 			const { container, trigger_id: delivery } = body;
-			const button = BUTTON_ACTION.exec(action.action_id)?.[1] as Button['action'];
-			const what = pressed(button, action.value ?? '');
+			const name = BUTTON_ACTION.exec(action.action_id)?.[1] ?? '';
+			const value = action.type === 'button' ? (action.value ?? '') : action.selected_option.value;
+			const act = actOf(name, value);
+			const shop = shopOf(body.team?.id ?? '');
+			if (act === null) return log.warn({ shop, action: name }, 'a button that none of ours sends');
 			const thread = typeof container.thread_ts === 'string' ? container.thread_ts : null;
 			const under = container.is_ephemeral === true ? null : String(container.message_ts);
-			const about = { shop: shopOf(body.team?.id ?? ''), channel, delivery };
-			if ('change' in what) {
-				const show = throughResponse(respond, thread ?? under);
-				await conversation.attempt({ ...about, command: 'size' }, show, async () => {
-					const { answer } = await conversation.lookUp({
-						...about,
-						command: 'log',
-						text: `show ${what.change}`,
-					});
-					const topic = topicNamed(answer.topic ?? '');
-					if (topic === null) throw new Error('the answer to be changed has no topic');
-					const prefilled = Object.fromEntries(answer.understood.map((one) => [one.name, one.text]));
-					const view = topicForm(topic, forms.from({ channel, thread }, show), prefilled);
-					if (!(await forms.open(client, delivery, view))) throw new Error('the form could not be opened');
-				});
-				return;
+			// The choice among two readings, and what is shared, goes on where the question stands; anything longer goes
+			// below the message.
+			const isOnTop = name === 'answer' || act.kind === 'share';
+			const place = {
+				channel,
+				thread: isOnTop ? thread : (thread ?? under),
+				user: body.user.id,
+				responseUrl: body.response_url ?? null,
+				sinceMs: nowMs(),
+				delivery,
+			};
+			const about = { shop, channel, thread: place.thread, delivery, user: { id: body.user.id } };
+			const way = platform.way(client, place);
+			if (act.kind === 'say') {
+				const asked = { ...about, command: act.command, text: act.text };
+				return await notedOrLate(desk.receive(asked, place, way).noted);
 			}
-			// The choice among two readings goes on where the question stands; anything longer goes below the message.
-			const shownIn = button === 'answer' ? thread : (thread ?? under);
-			const asked = { ...about, thread, user: body.user.id, ...what };
-			await conversation.answer(asked, client, throughResponse(respond, shownIn));
+			if (act.kind === 'share') {
+				return await notedOrLate(desk.share({ ...about, command: 'log' }, act.entry, way));
+			}
+			await desk.attempt(
+				{ ...about, command: 'size' },
+				(text) => way.tell(text),
+				async () => {
+					const { form, entry } = act;
+					const opened: Opened = { form, topic: null, entry, place };
+					if (form !== 'change' && form !== 'assume') {
+						const view = wordsView(wordsForm(form, entry), opened);
+						if (!(await openForm(client, delivery, view, log)))
+							throw new Error('the form could not be opened');
+						return;
+					}
+					const answer = (await desk.answerOf(shop, entry))?.answer;
+					const topic = topicNamed(answer?.topic ?? '');
+					if (answer === undefined || topic === null)
+						throw new Error('the answer to be changed has no topic');
+					const known = [...answer.assumed, ...answer.understood].map((one) => [one.name, one.text] as const);
+					const given = answer.understood.map((one) => [one.name, one.text] as const);
+					const prefilled = Object.fromEntries(form === 'assume' ? known : given);
+					const view = topicForm(topic, { ...opened, topic: topic.name }, prefilled, act.field);
+					if (!(await openForm(client, delivery, view, log))) throw new Error('the form could not be opened');
+				},
+			);
 		},
 	);
 }

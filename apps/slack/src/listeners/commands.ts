@@ -1,35 +1,43 @@
 import { commandNames, topicNamed } from '@lugbook/chat';
 import type { App } from '@slack/bolt';
-import { type Conversation, shopOf } from '../conversation.js';
 import { topicChoiceForm, topicForm } from '../form.js';
-import { throughResponse } from '../show.js';
+import { shopOf } from '../platform.js';
 import { typedText } from '../text.js';
-import type { Forms } from './forms.js';
+import { openForm } from './forms.js';
+import type { Wiring } from './index.js';
+import { notedOrLate } from './note.js';
 
-export function listenToCommands(app: App, conversation: Conversation, forms: Forms): void {
+export function listenToCommands(app: App, { desk, platform, log, nowMs }: Wiring): void {
 	for (const name of commandNames) {
-		app.command(`/${name}`, async ({ ack, command, respond, client, context }) => {
+		app.command(`/${name}`, async ({ ack, command, client, context }) => {
 			await ack();
-			const show = throughResponse(respond, null);
-			const channel = command.channel_id;
+			const { channel_id: channel, trigger_id: delivery, user_id: user } = command;
 			const text = typedText(command.text, context.botUserId ?? '');
 			const topic = topicNamed(text.toLowerCase());
+			const place = {
+				channel,
+				thread: null,
+				user,
+				responseUrl: command.response_url,
+				sinceMs: nowMs(),
+				delivery,
+			};
 			if (name === 'size' && (text === '' || topic !== null)) {
-				const opened = forms.from({ channel, thread: null }, show);
+				const opened = { form: 'size' as const, topic: null, entry: null, place };
 				const view = topic === null ? topicChoiceForm(opened) : topicForm(topic, opened);
 				// Where the form could not be opened, the conversation asks in words.
-				if (await forms.open(client, command.trigger_id, view)) return;
+				if (await openForm(client, delivery, view, log)) return;
 			}
 			const asked = {
 				shop: shopOf(command.team_id),
 				channel,
 				thread: null,
-				delivery: command.trigger_id,
-				user: command.user_id,
+				delivery,
+				user: { id: user },
 				command: name,
 				text,
 			};
-			await conversation.answer(asked, client, show);
+			await notedOrLate(desk.receive(asked, place, platform.way(client, place)).noted);
 		});
 	}
 }

@@ -1,62 +1,34 @@
-import { randomUUID } from 'node:crypto';
-import { topicNamed } from '@lugbook/chat';
+import { errorFacts, type ProgramLog, saidByForm, topicNamed } from '@lugbook/chat';
 import type { App, types, ViewSubmitAction, webApi } from '@slack/bolt';
-import { z } from 'zod';
-import { type Conversation, type Show, shopOf } from '../conversation.js';
-import { enteredIn, FORM, type Opened, TOPIC_CHOICE, topicForm } from '../form.js';
-import { errorFacts, type Logger } from '../log.js';
-import { throughChannel } from '../show.js';
+import { enteredIn, FORM, openedIn, TOPIC_CHOICE, topicForm } from '../form.js';
+import { shopOf } from '../platform.js';
+import type { Wiring } from './index.js';
+import { notedOrLate } from './note.js';
 
-/** forms whose way back to the channel is remembered at once */
-const REMEMBERED_MAX = 1000;
-
-const openedSchema = z.object({
-	topic: z.string().nullable(),
-	id: z.string(),
-	channel: z.string(),
-	thread: z.string().nullable(),
-});
-
-/** Open forms, and the way back from each. A form carries no address that a response could be sent to. */
-export class Forms {
-	readonly #waysBack = new Map<string, Show>();
-
-	constructor(private readonly log: Logger) {}
-
-	from(place: { readonly channel: string; readonly thread: string | null }, show: Show): Opened {
-		const id = randomUUID();
-		this.#waysBack.set(id, show);
-		const [oldest] = this.#waysBack.keys();
-		if (this.#waysBack.size > REMEMBERED_MAX && oldest !== undefined) this.#waysBack.delete(oldest);
-		return { topic: null, id, ...place };
-	}
-
-	/** The way back; undefined when the bot was started anew since the form was opened. */
-	wayBack(id: string): Show | undefined {
-		return this.#waysBack.get(id);
-	}
-
-	/** @returns whether the platform opened it: three seconds after the command or button it does not any more */
-	async open(client: webApi.WebClient, triggerId: string, view: types.ModalView): Promise<boolean> {
-		try {
-			await client.views.open({ trigger_id: triggerId, view });
-			return true;
-		} catch (error) {
-			this.log.warn(errorFacts(error), 'could not open a form');
-			return false;
-		}
+/** @returns whether the platform opened it: three seconds after the command or button it does not any more */
+export async function openForm(
+	client: webApi.WebClient,
+	triggerId: string,
+	view: types.ModalView,
+	log: ProgramLog,
+): Promise<boolean> {
+	try {
+		await client.views.open({ trigger_id: triggerId, view });
+		return true;
+	} catch (error) {
+		log.warn(errorFacts(error), 'could not open a form');
+		return false;
 	}
 }
 
-export function listenToForms(app: App, conversation: Conversation, forms: Forms): void {
+export function listenToForms(app: App, { desk, platform }: Wiring): void {
 	app.view<ViewSubmitAction>(
 		{ callback_id: TOPIC_CHOICE, type: 'view_submission' },
 		async ({ ack, view }) => {
 			const topic = topicNamed(enteredIn(view).topic ?? '');
-			const opened = openedSchema.parse(JSON.parse(view.private_metadata));
 			if (topic === null)
 				await ack({ response_action: 'errors', errors: { topic: 'Choose one of the list.' } });
-			else await ack({ response_action: 'update', view: topicForm(topic, opened) });
+			else await ack({ response_action: 'update', view: topicForm(topic, openedIn(view)) });
 		},
 	);
 
@@ -64,22 +36,35 @@ export function listenToForms(app: App, conversation: Conversation, forms: Forms
 		{ callback_id: FORM, type: 'view_submission' },
 		async ({ ack, view, body, client }) => {
 			await ack();
-			const { topic, id, channel, thread } = openedSchema.parse(JSON.parse(view.private_metadata));
-			const user = body.user.id;
-			const asked = {
-				shop: shopOf(body.team?.id ?? ''),
-				channel,
-				thread,
-				delivery: body.trigger_id,
-				user,
-				command: 'size' as const,
-				text: topic ?? '',
-				fields: enteredIn(view),
+			const { form, topic, entry, place: opened } = openedIn(view);
+			const place = { ...opened, user: body.user.id, delivery: body.trigger_id };
+			const shop = shopOf(body.team?.id ?? '');
+			const base = {
+				shop,
+				channel: place.channel,
+				thread: place.thread,
+				delivery: place.delivery,
+				user: { id: place.user },
 			};
-			await conversation.answer(
-				asked,
-				client,
-				forms.wayBack(id) ?? throughChannel(client, { channel, thread, user }),
+			const entered = enteredIn(view);
+			const way = platform.way(client, place);
+			if (form === 'size' || entry === null) {
+				const asked = { ...base, command: 'size' as const, text: topic ?? '', fields: entered };
+				return await notedOrLate(desk.receive(asked, place, way).noted);
+			}
+			await desk.attempt(
+				{ ...base, command: 'size' },
+				(text) => way.tell(text),
+				async () => {
+					const answer = (await desk.answerOf(shop, entry))?.answer ?? null;
+					// A form of all inputs says also which ones were emptied.
+					const said =
+						form === 'change' && topic !== null
+							? { command: 'size' as const, text: topic, fields: entered }
+							: saidByForm(form, entry, answer, entered);
+					if (said === null) throw new Error('the answer that the form is about has no topic');
+					await notedOrLate(desk.receive({ ...base, ...said }, place, way).noted);
+				},
 			);
 		},
 	);

@@ -1,4 +1,5 @@
 import { topicNamed } from '@lugbook/core';
+import { resend } from '../again.js';
 import { exchangeOf } from '../memory.js';
 import type { Reply } from '../message.js';
 import { entryLine } from '../render/entry.js';
@@ -66,5 +67,5 @@ async function showEntry(turn: Turn, number: number): Promise<Reply> {
 	return { ...reply, parts, buttons: [] };
 }
 
-export const logVerbs: readonly Verb[] = [...reviewVerbs, showOne, verify, showNewest];
+export const logVerbs: readonly Verb[] = [...reviewVerbs, showOne, verify, resend, showNewest];
 export const logExample = '/log show 128';

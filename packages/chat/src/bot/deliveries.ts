@@ -1,11 +1,11 @@
 /**
  * Which deliveries this process is answering or has answered. The platform may deliver the same thing again while
- * the first is still being worked on, marked as a retry or not. The log keeps answers apart for good; this keeps them
- * apart where nothing is logged, and knows of answers that were kept but could not be shown.
+ * the first is still being worked on, marked as a retry or not. The log and the outbox keep answers apart across
+ * processes; this keeps them apart where nothing is logged and while the log does not answer.
  */
 type State = 'working' | 'shown' | 'unshown';
 
-/** enough for an hour of the platform's ceiling of 30,000 events */
+/** enough for an hour of a busy platform: one publishes a ceiling of 30,000 events an hour for a workspace */
 const REMEMBERED_MAX = 50_000;
 
 export class Deliveries {

@@ -1,0 +1,59 @@
+/** What the desk needs of this platform. */
+
+import {
+	type Asked,
+	errorFacts,
+	isLead,
+	type Leads,
+	type Person,
+	type Platform,
+	type ProgramLog,
+	type Reply,
+	type Way,
+} from '@lugbook/chat';
+import { type REST, Routes } from 'discord.js';
+import { asBody, struckPage } from './render.js';
+import { placeSchema, RestWay } from './rest-way.js';
+
+const NAME = 'discord';
+
+/** A server as the log names it; people who write in private have a log of their own. */
+export const shopOf = (guildId: string | null, userId: string): string =>
+	guildId === null ? `${NAME}:user:${userId}` : `${NAME}:${guildId}`;
+
+export class DiscordPlatform implements Platform {
+	readonly name = NAME;
+
+	constructor(
+		readonly rest: REST,
+		private readonly leads: Leads,
+		private readonly log: ProgramLog,
+		private readonly nowMs: () => number,
+	) {}
+
+	async person({ user }: Asked): Promise<Person> {
+		return { id: user.id, name: user.name ?? user.id, lead: isLead(this.leads, user) };
+	}
+
+	async wayBack(_: Asked, place: unknown): Promise<Way | null> {
+		const parsed = placeSchema.safeParse(place);
+		return parsed.success ? this.way(parsed.data) : null;
+	}
+
+	way(place: ConstructorParameters<typeof RestWay>[1]): RestWay {
+		return new RestWay(this.rest, place, this.nowMs);
+	}
+
+	warn(error: unknown, what: string): void {
+		this.log.warn(errorFacts(error), what);
+	}
+
+	async mark(
+		{ channel, message }: { channel: string; message: string },
+		reply: Reply,
+		text: string,
+	): Promise<void> {
+		const { body } = asBody(struckPage(reply, text));
+		await this.rest.patch(Routes.channelMessage(channel, message), { body });
+	}
+}

@@ -1,0 +1,132 @@
+/**
+ * The way to a place by the platform's REST API alone: answers to messages, and whatever another process noted. Every
+ * message carries a nonce made of the question's id: when an answer was lost on the way and is sent again, the platform
+ * gives back the first message in place of a second, for some minutes.
+ */
+
+import { assumedInputs, type Reply, type ShownAt, type Way } from '@lugbook/chat';
+import { DiscordAPIError, MessageFlags, type REST, Routes } from 'discord.js';
+import { z } from 'zod';
+import { asBody, type Page, pagesOf, textPage } from './render.js';
+
+/** Where a question stood, as it is noted for whoever shows the answer. */
+export const placeSchema = z.object({
+	/** the channel or thread itself */
+	channel: z.string(),
+	/** the message that is answered, or null */
+	message: z.string().nullable(),
+	/** of a command, a button or a form; its token opens nothing after 15 minutes */
+	interaction: z.object({ applicationId: z.string(), token: z.string() }).nullable(),
+	user: z.string(),
+	/** when it was asked [ms since 1970] */
+	sinceMs: z.number(),
+	delivery: z.string(),
+});
+export type DiscordPlace = z.infer<typeof placeSchema>;
+
+const TOKEN_MS = 15 * 60 * 1000;
+const TRIES = 3;
+const FIRST_WAIT_MS = 300;
+
+interface Sent {
+	readonly id: string;
+	readonly flags?: number;
+}
+
+/**
+ * A call that may be repeated without harm. The library waits out 429 and repeats after 5xx by itself; connections that
+ * are cut and answers that can't be read are left to its caller.
+ */
+export async function repeatedly<T>(call: () => Promise<T>): Promise<T> {
+	for (let tries = 1; ; tries += 1) {
+		try {
+			return await call();
+		} catch (error) {
+			if (error instanceof DiscordAPIError || tries >= TRIES) throw error;
+			await new Promise((resolve) => setTimeout(resolve, FIRST_WAIT_MS * 2 ** tries));
+		}
+	}
+}
+
+export class RestWay implements Way {
+	constructor(
+		private readonly rest: REST,
+		private readonly place: DiscordPlace,
+		private readonly nowMs: () => number,
+	) {}
+
+	async show(reply: Reply, mayBeShown: boolean): Promise<ShownAt> {
+		const { channel, interaction, sinceMs } = this.place;
+		const pages = await pagesOf(reply, assumedInputs(reply.answer));
+		if (interaction !== null && mayBeShown && this.nowMs() - sinceMs < TOKEN_MS) {
+			const answered = await this.#answered(interaction, reply, pages);
+			if (answered !== null) return { channel, message: answered };
+		}
+		if (interaction !== null && reply.audience === 'asker') return await this.#inPrivate(pages);
+		const [first, ...others] = pages;
+		if (first === undefined) throw new Error('a reply without a word');
+		const { id } = await this.#send(channel, first, '0');
+		for (const [at, page] of others.entries()) await this.#send(channel, page, `${at + 1}`);
+		return { channel, message: id };
+	}
+
+	async tell(text: string): Promise<void> {
+		// What is said to the asker of a command alone can be said in private only, once its token is gone.
+		if (this.place.interaction !== null) await this.#inPrivate([textPage(text)]);
+		else await this.#send(this.place.channel, textPage(text), 'f');
+	}
+
+	/** What stands as the answer to an interaction already, or may still be put there; null where there is none. */
+	async #answered(
+		{ applicationId, token }: NonNullable<DiscordPlace['interaction']>,
+		reply: Reply,
+		[first]: readonly Page[],
+	): Promise<string | null> {
+		let original: Sent;
+		try {
+			original = (await repeatedly(() =>
+				this.rest.get(Routes.webhookMessage(applicationId, token), { auth: false }),
+			)) as Sent;
+		} catch (error) {
+			if (error instanceof DiscordAPIError && error.status === 404) return null;
+			throw error;
+		}
+		const isWaiting = ((original.flags ?? 0) & MessageFlags.Loading) !== 0;
+		if (!isWaiting || first === undefined) return original.id;
+		// A deferred answer can't be made private any more: then the notice goes, and the asker hears it in private.
+		if (reply.audience === 'asker') {
+			await this.rest.delete(Routes.webhookMessage(applicationId, token), { auth: false });
+			return null;
+		}
+		await repeatedly(() =>
+			this.rest.patch(Routes.webhookMessage(applicationId, token), { ...asBody(first), auth: false }),
+		);
+		return original.id;
+	}
+
+	async #inPrivate(pages: readonly Page[]): Promise<ShownAt> {
+		const { user } = this.place;
+		const opened = (await repeatedly(() =>
+			this.rest.post(Routes.userChannels(), { body: { recipient_id: user } }),
+		)) as Sent;
+		for (const [at, page] of pages.entries()) await this.#send(opened.id, page, `p${at}`, false);
+		return { channel: opened.id, message: null };
+	}
+
+	/** @param part which message of the answer; with the question's id at most 25 characters */
+	async #send(channel: string, page: Page, part: string, isReply = true): Promise<Sent> {
+		const { message, delivery } = this.place;
+		const { body, files } = asBody(page);
+		const whole = {
+			...body,
+			nonce: `${delivery}-${part}`,
+			enforce_nonce: true,
+			...(message === null || !isReply
+				? {}
+				: { message_reference: { message_id: message, fail_if_not_exists: false } }),
+		};
+		return (await repeatedly(() =>
+			this.rest.post(Routes.channelMessages(channel), { body: whole, files }),
+		)) as Sent;
+	}
+}

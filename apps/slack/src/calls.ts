@@ -1,0 +1,153 @@
+/** Calls of the platform's Web API that go on through its pauses and its failures, without doing anything twice. */
+
+import { createHash } from 'node:crypto';
+import type { types, webApi } from '@slack/bolt';
+
+/** beside the first [times] */
+const TRIES_AGAIN = 3;
+const FIRST_WAIT_MS = 400;
+/** pauses longer than this are left to the outbox [s] */
+const PAUSE_MAX_S = 120;
+/** messages that are looked through for one that may have been posted already */
+const LOOKED_THROUGH = 50;
+const METADATA_EVENT = 'lugbook_answer';
+
+/** What became of a call that failed. */
+type Failure =
+	| { readonly kind: 'busy'; readonly pauseS: number }
+	/** it may have been done or not */
+	| { readonly kind: 'unsure' }
+	/** it was not done, and will not be by trying again */
+	| { readonly kind: 'refused' };
+
+export function failureOf(error: unknown): Failure {
+	const { code, retryAfter, original } = error as {
+		code?: unknown;
+		retryAfter?: unknown;
+		original?: { cause?: { code?: unknown }; code?: unknown };
+	};
+	if (code === 'slack_webapi_rate_limited_error') return { kind: 'busy', pauseS: Number(retryAfter) };
+	if (code === 'slack_webapi_platform_error') return { kind: 'refused' };
+	const cause = original?.cause?.code ?? original?.code;
+	// Nobody listened: nothing can have been done, and a moment later somebody may listen.
+	if (cause === 'ECONNREFUSED') return { kind: 'busy', pauseS: 1 };
+	return { kind: 'unsure' };
+}
+
+/** The name of the platform's refusal, such as not_in_channel. */
+export function refusalOf(error: unknown): string | null {
+	const refusal = (error as { data?: { error?: unknown } }).data?.error;
+	return typeof refusal === 'string' ? refusal : null;
+}
+
+export const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** A call that may be repeated without harm. */
+export async function repeatedly<T>(call: () => Promise<T>): Promise<T> {
+	for (let tries = 0, pauses = 0; ; ) {
+		try {
+			return await call();
+		} catch (error) {
+			const failure = failureOf(error);
+			if (failure.kind === 'refused') throw error;
+			if (failure.kind === 'busy' && pauses < 10 && failure.pauseS <= PAUSE_MAX_S) {
+				pauses += 1;
+				await wait(failure.pauseS * 1000);
+			} else if (tries < TRIES_AGAIN) {
+				tries += 1;
+				await wait(FIRST_WAIT_MS * 2 ** tries);
+			} else throw error;
+		}
+	}
+}
+
+export interface Post {
+	readonly channel: string;
+	readonly thread: string | null;
+	/** what is posted, the same for each try: the delivery and the number of the page */
+	readonly id: string;
+	readonly text: string;
+	readonly blocks: types.KnownBlock[];
+}
+
+/**
+ * Posts a message once. After a failure that leaves open whether it was posted, it is looked for by its metadata
+ * before it is posted again; where the app's scopes don't let it look, `again` says so in the message.
+ * @returns its ts
+ */
+export async function postOnce(
+	client: webApi.WebClient,
+	post: Post,
+	mayBePosted: boolean,
+	again: (post: Post) => Post,
+): Promise<string> {
+	const place = { channel: post.channel, ...(post.thread === null ? {} : { thread_ts: post.thread }) };
+	const metadata = { event_type: METADATA_EVENT, event_payload: { id: nameOf(post.id) } };
+	let isUnsure = mayBePosted;
+	let body = post;
+	for (let tries = 0; ; ) {
+		if (isUnsure) {
+			const found = await lookFor(client, post);
+			if (typeof found === 'object') return found.ts;
+			if (found === 'unknown') body = again(post);
+		}
+		try {
+			const answer = await repeatedlyWhileBusy(() =>
+				client.chat.postMessage({
+					...place,
+					text: body.text,
+					blocks: body.blocks,
+					metadata,
+					unfurl_links: false,
+					unfurl_media: false,
+				}),
+			);
+			if (typeof answer.ts !== 'string') throw new Error('the platform answered a post without a ts');
+			return answer.ts;
+		} catch (error) {
+			if (failureOf(error).kind !== 'unsure' || tries >= TRIES_AGAIN) throw error;
+			tries += 1;
+			isUnsure = true;
+			await wait(FIRST_WAIT_MS * 2 ** tries);
+		}
+	}
+}
+
+async function repeatedlyWhileBusy<T>(call: () => Promise<T>): Promise<T> {
+	for (let pauses = 0; ; pauses += 1) {
+		try {
+			return await call();
+		} catch (error) {
+			const failure = failureOf(error);
+			if (failure.kind !== 'busy' || pauses >= 10 || failure.pauseS > PAUSE_MAX_S) throw error;
+			await wait(failure.pauseS * 1000);
+		}
+	}
+}
+
+/** Metadata are seen by every app of the workspace: they hold a hash and no id of a person or a message. */
+function nameOf(id: string): string {
+	return createHash('sha256').update(id).digest('hex').slice(0, 32);
+}
+
+type Found = { readonly ts: string } | 'absent' | 'unknown';
+
+async function lookFor(client: webApi.WebClient, { channel, thread, id }: Post): Promise<Found> {
+	try {
+		const question = { channel, limit: LOOKED_THROUGH, include_all_metadata: true } as const;
+		const { messages = [] } = await repeatedly(() =>
+			thread === null
+				? client.conversations.history(question)
+				: client.conversations.replies({ ...question, ts: thread }),
+		);
+		const found = messages.find((message) => {
+			const { metadata } = message as {
+				metadata?: { event_type?: string; event_payload?: { id?: unknown } };
+			};
+			return metadata?.event_type === METADATA_EVENT && metadata.event_payload?.id === nameOf(id);
+		});
+		return found?.ts === undefined ? 'absent' : { ts: found.ts };
+	} catch {
+		return 'unknown';
+	}
+}

@@ -1,0 +1,64 @@
+/** What the desk needs of this platform. */
+
+import {
+	type Asked,
+	errorFacts,
+	isLead,
+	type Person,
+	type Platform,
+	type ProgramLog,
+	type Reply,
+	type Way,
+} from '@lugbook/chat';
+import type { webApi } from '@slack/bolt';
+import { repeatedly } from './calls.js';
+import type { People } from './people.js';
+import { asPost, struckPage } from './render.js';
+import { placeSchema, SlackWay } from './show.js';
+
+const NAME = 'slack';
+
+/** A workspace as the log names it. */
+export const shopOf = (teamId: string): string => `${NAME}:${teamId}`;
+const teamOf = (shop: string): string => shop.slice(NAME.length + 1);
+
+/** The platform's client for a workspace. */
+export type ClientOf = (teamId: string) => Promise<webApi.WebClient>;
+
+export class SlackPlatform implements Platform {
+	readonly name = NAME;
+
+	constructor(
+		private readonly clientOf: ClientOf,
+		private readonly people: People,
+		private readonly log: ProgramLog,
+		private readonly nowMs: () => number,
+	) {}
+
+	async person({ shop, user }: Asked): Promise<Person> {
+		const client = await this.clientOf(teamOf(shop));
+		const roles = await this.people.groupsOf(user.id, shop, client);
+		const name = await this.people.nameOf(user.id, shop, client);
+		return { id: user.id, name, lead: isLead(this.people.leads, { id: user.id, roles }) };
+	}
+
+	async wayBack({ shop }: Asked, place: unknown): Promise<Way | null> {
+		const parsed = placeSchema.safeParse(place);
+		if (!parsed.success) return null;
+		return this.way(await this.clientOf(teamOf(shop)), parsed.data);
+	}
+
+	way(client: webApi.WebClient, place: ConstructorParameters<typeof SlackWay>[1]): SlackWay {
+		return new SlackWay(client, place, (error, what) => this.log.warn(errorFacts(error), what), this.nowMs);
+	}
+
+	async mark(
+		{ shop, channel, message }: { shop: string; channel: string; message: string },
+		reply: Reply,
+		text: string,
+	): Promise<void> {
+		const client = await this.clientOf(teamOf(shop));
+		const page = asPost(struckPage(reply, text));
+		await repeatedly(() => client.chat.update({ channel, ts: message, ...page }));
+	}
+}

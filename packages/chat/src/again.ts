@@ -1,0 +1,26 @@
+import type { Log } from '@lugbook/log';
+import { exchangeOf } from './memory.js';
+import type { Reply } from './message.js';
+import { audienceOf, listed, replyWith } from './reply.js';
+import type { Verb } from './verb.js';
+
+/** An answer as it was given, from its entry; null where there is none of that number in the shop. */
+export async function replyOf(log: Log, shop: string, number: number): Promise<Reply | null> {
+	const entry = await log.entry(shop, number);
+	const exchange = entry === null ? null : exchangeOf(entry);
+	if (entry === null || exchange === null) return null;
+	const answer = { ...exchange.answer, entry: entry.number };
+	return replyWith(answer, entry.build, audienceOf(answer));
+}
+
+/** An answer that did not reach the channel, or got lost in it, once more. */
+export const resend: Verb = {
+	usage: 'resend 128',
+	help: null,
+	pattern: /^resend\s+#?(\d{1,9})$/i,
+	run: async (turn, match) => {
+		const number = Number(match[1]);
+		const reply = await replyOf(turn.log, turn.incoming.shop, number);
+		return reply ?? listed(`There is no answer No. ${number} in this shop's log.`, 'asker');
+	},
+};

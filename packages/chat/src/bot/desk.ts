@@ -1,0 +1,418 @@
+/**
+ * The desk of a bot: from a delivery to what is shown, one path for commands, mentions, private messages, buttons and
+ * forms of every platform. A message is noted, answered, kept, shown, and only then struck off; what a process leaves
+ * behind, another takes over.
+ */
+
+import { randomUUID } from 'node:crypto';
+import type { Log } from '@lugbook/log';
+import { replyOf } from '../again.js';
+import type { Chat } from '../chat.js';
+import { placeOf } from '../memory.js';
+import type { CommandName, Mark, Person, Reply } from '../message.js';
+import { withButtons } from './actions.js';
+import { Deliveries } from './deliveries.js';
+import { Metrics } from './metrics.js';
+import { Notices } from './notice.js';
+import { type Held, Outbox } from './outbox.js';
+import { defaultPace, type Pace, Paces } from './pace.js';
+import { errorFacts, type ProgramLog } from './program-log.js';
+
+/** A message as it was delivered. */
+export interface Asked {
+	readonly shop: string;
+	readonly channel: string;
+	readonly thread: string | null;
+	readonly delivery: string;
+	readonly command: CommandName;
+	readonly text: string;
+	readonly fields?: Readonly<Record<string, string>>;
+	readonly build?: string;
+	readonly user: { readonly id: string; readonly name?: string; readonly roles?: readonly string[] };
+}
+
+/** Where an answer stands. */
+export interface ShownAt {
+	readonly channel: string;
+	/** the platform's id of the message; null where the platform does not tell it */
+	readonly message: string | null;
+}
+
+/** How a reply gets to where the question stood. */
+export interface Way {
+	/**
+	 * Shows a reply: one message in the channel, what is long below it or beside it.
+	 * @param mayBeShown an earlier try may have got through: look first, where the platform lets us
+	 * @throws when the message did not get there; what could not go along with it is told, not thrown
+	 */
+	show(reply: Reply, mayBeShown: boolean): Promise<ShownAt>;
+	/** says something to the asker alone, where the platform can */
+	tell(text: string): Promise<void>;
+}
+
+/** What a platform does for the desk. */
+export interface Platform {
+	readonly name: string;
+	person(asked: Asked): Promise<Person>;
+	/** the way back to a place that another process noted; null where there is none any more */
+	wayBack(asked: Asked, place: unknown): Promise<Way | null>;
+	/** shows an earlier answer as one that no longer stands, with a text below it */
+	mark(
+		at: { readonly shop: string; readonly channel: string; readonly message: string },
+		reply: Reply,
+		text: string,
+	): Promise<void>;
+}
+
+export interface DeskOptions {
+	readonly chat: Pick<Chat, 'handle' | 'shown' | 'log'>;
+	readonly platform: Platform;
+	readonly log: ProgramLog;
+	readonly pace?: Pace;
+	readonly nowMs?: () => number;
+	/** how often leases are renewed and left-behind rows are looked for; 0 never [ms] */
+	readonly sweepMs?: number;
+	/** how long a row is another process's before it is taken over [ms] */
+	readonly leaseMs?: number;
+}
+
+/** Characters of a message and its fields together that are looked at at all. */
+const TEXT_CHARACTERS_MAX = 8000;
+const SWEEP_MS = 3000;
+
+const TOO_FAST = 'That is faster than I can follow. Give me a moment, then ask again.';
+const TOO_LONG = 'That message is too long for me. Send the question alone, or the description in parts.';
+const FAILED = 'Something failed on my side, and I gave no answer. Please ask again.';
+const keptUnshown = (entry: number | null) =>
+	entry === null
+		? 'Something failed on my side: I could not show the answer. I will try again by myself.'
+		: `Something failed on my side: the answer is kept as No. ${entry}, but I could not show it. I will try again by myself; "/log resend ${entry}" shows it at once.`;
+
+export class Desk {
+	readonly metrics = new Metrics();
+	readonly #chat: DeskOptions['chat'];
+	readonly #platform: Platform;
+	readonly #log: ProgramLog;
+	readonly #outbox: Outbox;
+	readonly #deliveries = new Deliveries();
+	readonly #paces: Paces;
+	readonly #notices: Notices;
+	readonly #running = new Set<Promise<void>>();
+	readonly #held = new Set<Held>();
+	#timer: NodeJS.Timeout | null = null;
+	#sweeping: Promise<void> | null = null;
+	#isClosing = false;
+
+	constructor(options: DeskOptions) {
+		const { chat, platform, log } = options;
+		const nowMs = options.nowMs ?? Date.now;
+		this.#chat = chat;
+		this.#platform = platform;
+		this.#log = log;
+		this.#outbox = new Outbox(chat.log, platform.name, randomUUID(), nowMs, options.leaseMs);
+		this.#paces = new Paces(options.pace ?? defaultPace, nowMs);
+		this.#notices = new Notices(chat.log, nowMs);
+		const sweepMs = options.sweepMs ?? SWEEP_MS;
+		if (sweepMs > 0) {
+			this.#timer = setInterval(() => void this.sweep(), sweepMs);
+			this.#timer.unref();
+		}
+	}
+
+	get log(): Log {
+		return this.#chat.log;
+	}
+
+	/**
+	 * Takes a message on.
+	 * @returns `noted` when it can't get lost any more, `done` when its answer is shown; neither ever rejects
+	 */
+	receive(
+		asked: Asked,
+		place: unknown,
+		way: Way,
+	): { readonly noted: Promise<void>; readonly done: Promise<void> } {
+		let note: () => void = () => {};
+		const noted = new Promise<void>((resolve) => {
+			note = resolve;
+		});
+		const done = this.#track(asked, this.#take(asked, place, way, note).finally(note));
+		return { noted, done };
+	}
+
+	/** Does something else that a person asked for, such as opening a form; when it fails, the person is told. */
+	attempt(
+		asked: Pick<Asked, 'command' | 'delivery' | 'shop'>,
+		tell: Way['tell'],
+		work: () => Promise<void>,
+	): Promise<void> {
+		return this.#track(
+			asked,
+			work().catch(async (error: unknown) => {
+				this.#failed(asked, 'attempt', error);
+				await tell(FAILED);
+			}),
+		);
+	}
+
+	/** Looks something up without keeping or showing it. */
+	async lookUp(asked: Pick<Asked, 'shop' | 'channel' | 'command' | 'text'>): Promise<Reply> {
+		const { name } = this.#platform;
+		const person = { id: name, name, lead: false };
+		return await this.#chat.handle({
+			...asked,
+			platform: name,
+			thread: null,
+			delivery: null,
+			person,
+			keep: false,
+		});
+	}
+
+	/** An answer of a shop as it was given. */
+	async answerOf(shop: string, entry: number): Promise<Reply | null> {
+		return await replyOf(this.#chat.log, shop, entry);
+	}
+
+	/** Shows an answer that one person saw to everyone. */
+	share(asked: Pick<Asked, 'command' | 'delivery' | 'shop'>, entry: number, way: Way): Promise<void> {
+		return this.attempt(
+			asked,
+			(text) => way.tell(text),
+			async () => {
+				const reply = await this.answerOf(asked.shop, entry);
+				if (reply === null) throw new Error('there is no such answer to share');
+				await this.#show(asked.shop, { ...reply, audience: 'channel' }, way, false);
+			},
+		);
+	}
+
+	/** Renews what is held and takes over what was left behind or waits. */
+	sweep(): Promise<void> {
+		this.#sweeping ??= this.#sweep()
+			.catch((error: unknown) => this.#log.warn(errorFacts(error), 'could not look through the outbox'))
+			.finally(() => {
+				this.#sweeping = null;
+			});
+		return this.#sweeping;
+	}
+
+	/** Answers kept or asked for and not yet shown, of all processes. */
+	async waiting(): Promise<number> {
+		return await this.#outbox.open();
+	}
+
+	/** Whether an answer could be kept right now. */
+	async canKeep(): Promise<boolean> {
+		await this.#chat.log.getSetting('outbox', 'alive');
+		return true;
+	}
+
+	/** Resolves when everything taken on has been done. */
+	async settled(): Promise<void> {
+		while (this.#running.size > 0) await Promise.all(this.#running);
+	}
+
+	/** Finishes what is in hand; what takes longer than `patienceMs` is left to the next process. */
+	async close(patienceMs: number): Promise<void> {
+		this.#isClosing = true;
+		if (this.#timer !== null) clearInterval(this.#timer);
+		await this.#sweeping;
+		let timer: NodeJS.Timeout | undefined;
+		const patience = new Promise<void>((resolve) => {
+			timer = setTimeout(resolve, patienceMs);
+		});
+		await Promise.race([this.settled(), patience]);
+		clearTimeout(timer);
+		for (const held of this.#held) await this.#outbox.waiting(held, 0).catch(() => undefined);
+	}
+
+	#track(asked: Pick<Asked, 'command' | 'delivery' | 'shop'>, work: Promise<void>): Promise<void> {
+		const running = work
+			.catch((error: unknown) => this.#failed(asked, 'tell', error))
+			.finally(() => this.#running.delete(running));
+		this.#running.add(running);
+		return running;
+	}
+
+	#failed(
+		{ command, delivery, shop }: Pick<Asked, 'command' | 'delivery' | 'shop'>,
+		stage: string,
+		error: unknown,
+	): void {
+		this.metrics.count('failures_total', { platform: this.#platform.name, stage });
+		this.#log.error({ command, delivery, shop, stage, ...errorFacts(error) }, 'failed');
+	}
+
+	async #take(asked: Asked, place: unknown, way: Way, note: () => void): Promise<void> {
+		const startedMs = performance.now();
+		const platform = this.#platform.name;
+		const { command, delivery, shop } = asked;
+		const id = `${shop} ${delivery}`;
+		const before = this.#deliveries.begin(id);
+		if (before === 'done') {
+			this.metrics.count('repeated_total', { platform });
+			this.#log.info({ command, delivery, shop }, 'delivered again, answered already');
+			return;
+		}
+		let isShown = false;
+		try {
+			const refusal = before === 'new' ? this.#refusal(asked) : null;
+			if (refusal !== null) {
+				isShown = true;
+				if (refusal !== '') await way.tell(refusal);
+				return;
+			}
+			this.metrics.count('messages_total', { platform, command });
+			let held: Held | null = null;
+			try {
+				held = await this.#outbox.note(asked, place);
+				if (held === null) {
+					isShown = true;
+					this.metrics.count('repeated_total', { platform });
+					this.#log.info({ command, delivery, shop }, 'another process has it');
+					return;
+				}
+			} catch (error) {
+				// Without a note the log itself will say that nothing can be kept.
+				this.#log.warn({ command, delivery, shop, ...errorFacts(error) }, 'could not note a message');
+			}
+			this.metrics.time('noted_seconds', { platform }, performance.now() - startedMs);
+			note();
+			isShown = await this.#answer(asked, way, held, before === 'unshown', startedMs);
+		} finally {
+			this.#deliveries.end(id, isShown);
+		}
+	}
+
+	/** Why a message is not looked at; empty where that has been said already. */
+	#refusal({ shop, user, text, fields }: Asked): string | null {
+		const pace = this.#paces.take(`${shop} ${user.id}`);
+		if (pace !== 'go') {
+			this.metrics.count('slowed_total', { platform: this.#platform.name });
+			return pace === 'tell' ? TOO_FAST : '';
+		}
+		const characters = Object.values(fields ?? {}).reduce((sum, one) => sum + one.length, text.length);
+		return characters > TEXT_CHARACTERS_MAX ? TOO_LONG : null;
+	}
+
+	/** @returns whether the answer stands before the people, or the asker knows that there is none */
+	async #answer(
+		asked: Asked,
+		way: Way,
+		held: Held | null,
+		wasUnshown: boolean,
+		startedMs: number,
+	): Promise<boolean> {
+		const platform = this.#platform.name;
+		const { command, delivery, shop } = asked;
+		if (held !== null) this.#held.add(held);
+		try {
+			const mayBeShown = held?.mayBeShown ?? wasUnshown;
+			let reply: Reply;
+			try {
+				const person = await this.#platform.person(asked);
+				const { user: _, ...message } = asked;
+				reply = await this.#chat.handle({ ...message, platform, person });
+			} catch (error) {
+				this.#failed(asked, 'answer', error);
+				// Asked to ask again, the person must not get a late answer as well.
+				if (held !== null) await this.#outbox.shown(held).catch(() => undefined);
+				await way.tell(FAILED);
+				return false;
+			}
+			// Answered and shown long ago, when no row is left that says so.
+			if (reply.repeated && !mayBeShown && !wasUnshown) {
+				this.metrics.count('repeated_total', { platform });
+			} else {
+				try {
+					await this.#present(asked, reply, way, mayBeShown);
+				} catch (error) {
+					this.#failed(asked, 'show', error);
+					if (held !== null) await this.#outbox.waiting(held).catch(() => undefined);
+					if ((held?.tries ?? 0) === 0) await way.tell(keptUnshown(reply.answer.entry));
+					return false;
+				}
+			}
+			if (held !== null) {
+				await this.#outbox.shown(held).catch((error: unknown) => this.#failed(asked, 'strike off', error));
+			}
+			const { status, topic, entry } = reply.answer;
+			const ms = Math.round(performance.now() - startedMs);
+			this.metrics.count('answers_total', { platform, status });
+			this.metrics.time('answer_seconds', { platform }, performance.now() - startedMs);
+			this.#log.info(
+				{ command, delivery, shop, status, topic, entry, repeated: reply.repeated, ms },
+				'answered',
+			);
+			return true;
+		} finally {
+			if (held !== null) this.#held.delete(held);
+		}
+	}
+
+	async #present(asked: Asked, reply: Reply, way: Way, mayBeShown: boolean): Promise<void> {
+		const { shop, channel } = asked;
+		const entry = reply.answer.entry === null ? null : await this.#chat.log.entry(shop, reply.answer.entry);
+		const complete = withButtons(reply, asked, entry?.build ?? null);
+		const notice = await this.#notices.take(shop, channel).catch(() => null);
+		try {
+			await this.#show(
+				shop,
+				notice === null ? complete : { ...complete, parts: [...complete.parts, notice] },
+				way,
+				mayBeShown,
+			);
+		} catch (error) {
+			if (notice !== null) await this.#notices.giveBack(shop, channel).catch(() => undefined);
+			throw error;
+		}
+		for (const mark of reply.marks ?? []) await this.#mark(shop, mark);
+	}
+
+	/** Shows a reply and remembers where it stands, so that a thread or a reply under it goes on with it. */
+	async #show(shop: string, reply: Reply, way: Way, mayBeShown: boolean): Promise<void> {
+		const at = await way.show(reply, mayBeShown);
+		const { entry, status } = reply.answer;
+		if (entry === null || at.message === null || reply.audience === 'asker' || status === 'listed') return;
+		await this.#chat
+			.shown({ shop, channel: at.channel, message: at.message, entry })
+			.catch((error: unknown) =>
+				this.#log.warn(errorFacts(error), 'could not remember where an answer stands'),
+			);
+	}
+
+	async #mark(shop: string, { entry, text }: Mark): Promise<void> {
+		try {
+			const at = await placeOf(this.#chat.log, shop, entry);
+			const reply = await this.answerOf(shop, entry);
+			if (at !== null && reply !== null) await this.#platform.mark({ shop, ...at }, reply, text);
+		} catch (error) {
+			this.#log.warn({ shop, entry, ...errorFacts(error) }, 'could not mark an earlier answer');
+		}
+	}
+
+	async #sweep(): Promise<void> {
+		await this.#outbox.renew();
+		if (this.#isClosing) return;
+		for (const held of await this.#outbox.due()) {
+			const { asked, place } = held;
+			const id = `${asked.shop} ${asked.delivery}`;
+			this.metrics.count('resumed_total', { platform: this.#platform.name });
+			const work = async () => {
+				const way = await this.#platform.wayBack(asked, place);
+				if (way === null) {
+					this.#log.error(
+						{ delivery: asked.delivery, shop: asked.shop },
+						'there is no way back to where it was asked',
+					);
+					await this.#outbox.shown(held);
+					return;
+				}
+				const isShown = await this.#answer(asked, way, held, true, performance.now());
+				this.#deliveries.end(id, isShown);
+			};
+			void this.#track(asked, work());
+		}
+	}
+}

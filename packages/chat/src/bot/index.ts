@@ -1,0 +1,31 @@
+/** What the bots of all platforms share. */
+
+export {
+	type Act,
+	actOf,
+	assumedInputs,
+	type FormKind,
+	formKinds,
+	saidByForm,
+	type WordsForm,
+	wordsForm,
+} from './actions.js';
+export { type Asked, Desk, type DeskOptions, type Platform, type ShownAt, type Way } from './desk.js';
+export { idsIn, isLead, type Leads } from './leads.js';
+export { inReadingOrder } from './order.js';
+export { defaultPace, type Pace, paceOf } from './pace.js';
+export { errorFacts, type ProgramLog, redactedFields } from './program-log.js';
+export { sealed, tokenKey, unsealed } from './secrets.js';
+export {
+	closedServer,
+	type Handler,
+	HEALTH_PATH,
+	METRICS_PATH,
+	READY_PATH,
+	type Service,
+	serveService,
+	serviceRoutes,
+} from './service.js';
+export { commonVariables, Environment } from './settings.js';
+export { buildNames, fitting, suggestionsFor } from './suggestions.js';
+export { pieces, shortened } from './text.js';

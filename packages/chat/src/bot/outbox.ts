@@ -1,0 +1,191 @@
+/**
+ * What was taken on and not yet shown, kept in the log's database so that it outlives the process. Each row belongs to
+ * one process at a time, by a lease that it renews; a row whose lease has run out is taken over by any other. Rows lie
+ * beside the chain, hold the message as typed until its answer is shown, and are gone a minute later.
+ */
+
+import { createHash } from 'node:crypto';
+import type { Log } from '@lugbook/log';
+import { z } from 'zod';
+import { commandNames } from '../message.js';
+import type { Asked } from './desk.js';
+
+/** Longer than the clocks of two machines are apart, several times the time between two renewals [ms]. */
+const LEASE_MS = 15_000;
+/** How long a row stays after its answer was shown, for the same delivery reaching another process [ms]. */
+const SHOWN_KEPT_MS = 60_000;
+/** Waits before an answer is tried again [ms]; the last one goes on until GIVE_UP_AFTER_MS. */
+const WAITS_MS = [5000, 30_000, 120_000, 600_000, 3_600_000];
+const GIVE_UP_AFTER_MS = 24 * 60 * 60 * 1000;
+
+const rowSchema = z.object({
+	state: z.enum(['held', 'waiting', 'shown']),
+	/** whose it is, and which of its writes this is: no two rows ever are the same text */
+	by: z.string(),
+	/** end of the lease, next try, or when to delete, by `state` [ms since 1970] */
+	untilMs: z.number(),
+	/** when it was taken on [ms since 1970] */
+	sinceMs: z.number(),
+	tries: z.number(),
+	asked: z
+		.object({
+			shop: z.string(),
+			channel: z.string(),
+			thread: z.string().nullable(),
+			delivery: z.string(),
+			command: z.enum(commandNames),
+			text: z.string(),
+			fields: z.record(z.string(), z.string()).optional(),
+			build: z.string().optional(),
+			user: z.object({
+				id: z.string(),
+				name: z.string().optional(),
+				roles: z.array(z.string()).readonly().optional(),
+			}),
+		})
+		.nullable(),
+	place: z.unknown(),
+});
+type Row = z.infer<typeof rowSchema>;
+
+/** A row that this process holds. */
+export interface Held {
+	readonly key: string;
+	readonly asked: Asked;
+	readonly place: unknown;
+	/** true when an earlier try, here or in another process, may have shown the answer */
+	readonly mayBeShown: boolean;
+	/** how often it was tried before */
+	readonly tries: number;
+}
+
+interface Own {
+	row: Row;
+	text: string;
+}
+
+export class Outbox {
+	/** the shop under which the rows lie: no platform names one so */
+	readonly #shelf: string;
+	readonly #held = new Map<string, Own>();
+	#writes = 0;
+
+	constructor(
+		private readonly log: Log,
+		platform: string,
+		private readonly process: string,
+		private readonly nowMs: () => number,
+		private readonly leaseMs = LEASE_MS,
+	) {
+		this.#shelf = `outbox of ${platform}`;
+	}
+
+	/**
+	 * Notes a message; durable when it resolves.
+	 * @returns the row to work on, or null when another process has it or has answered it
+	 */
+	async note(asked: Asked, place: unknown): Promise<Held | null> {
+		const key = keyOf(asked);
+		const nowMs = this.nowMs();
+		const row = { state: 'held' as const, sinceMs: nowMs, tries: 0, asked, place };
+		if (await this.#swap(key, null, row, nowMs + this.leaseMs)) return this.#heldAt(key, false);
+		const text = await this.log.getSetting(this.#shelf, key);
+		if (text === null) return null;
+		const there = rowOf(text);
+		// The repetition is the chance to show what could not be shown.
+		if (there?.state !== 'waiting') return null;
+		return (await this.#takeOver(key, text, there)) ? this.#heldAt(key, true) : null;
+	}
+
+	/** Rows left behind or waiting whose time has come, now held by this process. */
+	async due(max = 20): Promise<Held[]> {
+		const nowMs = this.nowMs();
+		const found: Held[] = [];
+		for (const { key, value } of await this.log.settingsOf(this.#shelf)) {
+			if (found.length >= max) break;
+			const row = rowOf(value);
+			if (row === null || row.asked === null || row.state === 'shown') {
+				if (row === null || row.untilMs <= nowMs) await this.log.swapSetting(this.#shelf, key, value, null);
+				continue;
+			}
+			if (row.untilMs > nowMs || this.#held.has(key)) continue;
+			if (nowMs - row.sinceMs > GIVE_UP_AFTER_MS) await this.log.swapSetting(this.#shelf, key, value, null);
+			else if (await this.#takeOver(key, value, row)) found.push(this.#heldAt(key, true));
+		}
+		return found;
+	}
+
+	/** Renews the leases of this process. */
+	async renew(): Promise<void> {
+		for (const [key, own] of this.#held) {
+			if (own.row.untilMs - this.nowMs() > this.leaseMs / 2) continue;
+			await this.#swap(key, own.text, own.row, this.nowMs() + this.leaseMs);
+		}
+	}
+
+	/** The answer stands before the people. */
+	async shown(held: Held): Promise<void> {
+		const row = { state: 'shown' as const, sinceMs: 0, tries: 0, asked: null, place: null };
+		await this.#leave(held, row, this.nowMs() + SHOWN_KEPT_MS);
+	}
+
+	/** The answer could not be shown now: this or another process tries again, after `waitMs` where that is said. */
+	async waiting(held: Held, waitMs?: number): Promise<void> {
+		const own = this.#held.get(held.key);
+		if (own === undefined) return;
+		const pause = waitMs ?? WAITS_MS[Math.min(own.row.tries, WAITS_MS.length - 1)] ?? 0;
+		await this.#leave(held, { ...own.row, state: 'waiting', tries: own.row.tries + 1 }, this.nowMs() + pause);
+	}
+
+	/** Rows of all processes that are not shown yet. */
+	async open(): Promise<number> {
+		const rows = await this.log.settingsOf(this.#shelf);
+		return rows.filter(({ value }) => rowOf(value)?.asked != null).length;
+	}
+
+	async #takeOver(key: string, text: string, row: Row): Promise<boolean> {
+		return await this.#swap(key, text, { ...row, state: 'held' }, this.nowMs() + this.leaseMs);
+	}
+
+	#heldAt(key: string, mayBeShown: boolean): Held {
+		const { row } = this.#held.get(key) as Own;
+		return { key, asked: row.asked as Asked, place: row.place, mayBeShown, tries: row.tries };
+	}
+
+	async #swap(
+		key: string,
+		from: string | null,
+		row: Omit<Row, 'by' | 'untilMs'>,
+		untilMs: number,
+	): Promise<boolean> {
+		this.#writes += 1;
+		const after: Row = { ...row, by: `${this.process} ${this.#writes}`, untilMs };
+		const text = JSON.stringify(after);
+		if (!(await this.log.swapSetting(this.#shelf, key, from, text))) {
+			// A write whose answer was lost on the way was done all the same.
+			if ((await this.log.getSetting(this.#shelf, key)) !== text) return false;
+		}
+		if (after.state === 'held') this.#held.set(key, { row: after, text });
+		return true;
+	}
+
+	async #leave(held: Held, row: Omit<Row, 'by' | 'untilMs'>, untilMs: number): Promise<void> {
+		const own = this.#held.get(held.key);
+		this.#held.delete(held.key);
+		if (own !== undefined) await this.#swap(held.key, own.text, row, untilMs);
+	}
+}
+
+/** Short whatever the platform's ids are. */
+function keyOf({ shop, delivery }: Asked): string {
+	return createHash('sha256').update(`${shop} ${delivery}`).digest('hex');
+}
+
+function rowOf(text: string): Row | null {
+	try {
+		const parsed = rowSchema.safeParse(JSON.parse(text));
+		return parsed.success ? parsed.data : null;
+	} catch {
+		return null;
+	}
+}

@@ -1,0 +1,41 @@
+import { awgSizes, type Field, metricSizes } from '@lugbook/core';
+import type { Log } from '@lugbook/log';
+
+const monthName = new Intl.DateTimeFormat('en', { month: 'long', timeZone: 'UTC' });
+const MONTHS = Array.from({ length: 12 }, (_, month) => monthName.format(Date.UTC(2026, month)));
+const SIZES = [...awgSizes, ...metricSizes].map((size) => size.name);
+
+/** Words to choose from while a field is typed; null where there are none. */
+export function suggestionsFor({ type }: Field): readonly string[] | null {
+	switch (type.sort) {
+		case 'choice':
+			// The first word of an option is understood as well as its name, and reads better.
+			return Object.entries(type.options).map(([name, synonyms]) => synonyms[0] ?? name);
+		case 'flag':
+			return ['yes', 'no'];
+		case 'text':
+			return type.words.length === 0 ? null : type.words;
+		case 'month':
+			return MONTHS;
+		case 'conductor':
+			return SIZES;
+		default:
+			return null;
+	}
+}
+
+/** Names of a shop's builds, those chosen last first. */
+export async function buildNames(log: Log, shop: string): Promise<string[]> {
+	const { entries } = await log.find(shop, { kinds: ['channel-bound'], limit: 200 });
+	return [...new Set(entries.flatMap(({ build }) => build ?? []))];
+}
+
+/** Those that hold what was typed, those that begin with it first. */
+export function fitting(words: readonly string[], typed: string): string[] {
+	const start = typed.trim().toLowerCase();
+	return words
+		.filter((word) => word.toLowerCase().includes(start))
+		.toSorted(
+			(a, b) => Number(b.toLowerCase().startsWith(start)) - Number(a.toLowerCase().startsWith(start)),
+		);
+}
