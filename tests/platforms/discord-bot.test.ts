@@ -3,104 +3,20 @@
  * Everything goes over loopback by the platform's own protocol.
  */
 
-import {
-	type AnyTopic,
-	type Chat,
-	defaultPace,
-	HEALTH_PATH,
-	openChat,
-	plainText,
-	topics,
-} from '@lugbook/chat';
-import {
-	charactersOf,
-	commands,
-	type DiscordBot,
-	openProgramLog,
-	optionNames,
-	pagesOf,
-	type Settings,
-	startDiscordBot,
-} from '@lugbook/discord';
+import { type AnyTopic, type Chat, HEALTH_PATH, plainText, topics } from '@lugbook/chat';
+import { charactersOf, commands, optionNames, pagesOf } from '@lugbook/discord';
 import fc from 'fast-check';
-import { afterEach, describe, expect, test } from 'vitest';
-import { type DiscordStandIn, Flag, ResponseType, readable, startDiscordStandIn } from './discord.js';
+import { describe, expect, test } from 'vitest';
+import { afterwards } from './common/closing.js';
+import { NOTICE, openConversation } from './common/conversation.js';
+import { discordBotOn, discordShop } from './discord/shop.js';
+import { Flag, ResponseType, readable, startDiscordStandIn } from './discord.js';
 
 const QUESTION = '40A 12V 15 ft';
-const closing: (() => Promise<unknown>)[] = [];
-afterEach(async () => {
-	for (const close of closing.splice(0).reverse()) await close();
-});
-
-/** lines of the programs' own logs */
-const programLog: string[] = [];
-
-interface Shop {
-	readonly discord: DiscordStandIn;
-	readonly chat: Chat;
-	readonly bot: DiscordBot;
-	entries(
-		shop?: string,
-	): Promise<{ number: number; text: string; personName: string; thread: string | null; headline: string }[]>;
-}
-
-async function shopWith(
-	options: { chat?: (chat: Chat) => Pick<Chat, 'handle'>; nowMs?: () => number } = {},
-): Promise<Shop> {
-	const discord = await startDiscordStandIn(options.nowMs === undefined ? {} : { nowMs: options.nowMs });
-	closing.push(() => discord.close());
-	const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
-	closing.push(() => chat.close());
-	const bot = await startOn(discord, options.chat === undefined ? chat : wrapping(chat, options.chat(chat)));
-	closing.push(() => bot.stop());
-	const entries = async (shop = `discord:${discord.guildId}`) => {
-		const found = await chat.log.find(shop, { kinds: ['exchange'], limit: 100 });
-		return found.entries.map((entry) => ({
-			number: entry.number,
-			text: entry.text,
-			personName: entry.personName,
-			thread: entry.thread,
-			headline: String((entry.body as { answer: { headline: string } }).answer.headline),
-		}));
-	};
-	return { discord, chat, bot, entries };
-}
-
-function startOn(
-	discord: DiscordStandIn,
-	chat: Pick<Chat, 'handle' | 'shown' | 'log'>,
-	more: Partial<Settings> = {},
-): Promise<DiscordBot> {
-	return startDiscordBot({
-		settings: {
-			token: discord.botToken,
-			guildId: discord.guildId,
-			apiUrl: discord.apiUrl,
-			host: '127.0.0.1',
-			port: 0,
-			databaseUrl: 'sqlite::memory:',
-			region: 'us',
-			leads: { people: new Set(), roles: new Set() },
-			pace: defaultPace,
-			logLevel: 'silent',
-			...more,
-		},
-		chat,
-		log: openProgramLog('debug', { write: (line) => programLog.push(line) }),
-	});
-}
-
-/** The conversation with another way to handle messages. */
-function wrapping(chat: Chat, { handle }: Pick<Chat, 'handle'>) {
-	return { log: chat.log, shown: chat.shown.bind(chat), handle };
-}
-
-/** said once in each place */
-const NOTICE = /^I keep what is addressed to me here/;
 
 /** What the terminal says to the same question, from a log of its own. */
 async function terminalAnswer(text: string): Promise<string[]> {
-	const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
+	const chat = await openConversation();
 	const person = { id: 'one', name: 'one', lead: false };
 	const place = {
 		platform: 'terminal',
@@ -123,16 +39,17 @@ const shownLines = (content: string) =>
 		.replace(/\\([^0-9A-Za-z\s])/g, '$1')
 		.split('\n');
 const sorted = (lines: readonly string[]) => lines.toSorted();
-const slowly = (ms: number) => (chat: Chat) => ({
-	handle: async (incoming: Parameters<Chat['handle']>[0]) => {
+const slowly =
+	(ms: number) =>
+	(chat: Chat): Chat['handle'] =>
+	async (incoming: Parameters<Chat['handle']>[0]) => {
 		await new Promise((resolve) => setTimeout(resolve, ms));
 		return chat.handle(incoming);
-	},
-});
+	};
 
 describe('questions', () => {
 	test('a command: answered in the channel, kept, the same words as in the terminal', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		const asked = await discord.command('ask', { text: QUESTION }, { user: discord.people.two });
 		expect(asked.responseType).toBe(ResponseType.message);
 		const answer = await discord.settled(asked);
@@ -149,7 +66,7 @@ describe('questions', () => {
 	});
 
 	test('/size with typed fields gives the numbers of the same question in words', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		const wire = sizeOptions('wire');
 		await discord.command(
 			'size',
@@ -164,7 +81,7 @@ describe('questions', () => {
 	});
 
 	test('a field that cannot be read is told to the asker alone', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		const wire = sizeOptions('wire');
 		await discord.command('size', wire.fill({ currentA: 'plenty', lengthM: '15 ft' }), wire.at);
 		const answer = await discord.waitForMessage(/plenty/);
@@ -172,7 +89,7 @@ describe('questions', () => {
 	});
 
 	test('a mention is answered as a reply; replying to the answer goes on with the question', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		const asked = discord.mention(QUESTION);
 		const first = await discord.waitForMessage(/AWG/);
 		expect(first.replyTo).toBe(asked.id);
@@ -185,7 +102,7 @@ describe('questions', () => {
 	});
 
 	test('a thread keeps its own line of questions', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		const thread = discord.startThread('Heron');
 		discord.mention(QUESTION, { channel: thread.id });
 		await discord.waitForMessage(/AWG/);
@@ -195,7 +112,7 @@ describe('questions', () => {
 	});
 
 	test('a private message is answered, and kept apart from the shop', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		discord.dm(QUESTION);
 		await discord.waitForMessage(/AWG/);
 		expect(await entries()).toEqual([]);
@@ -203,7 +120,7 @@ describe('questions', () => {
 	});
 
 	test('the same interaction five times: one entry, one answer, nothing refused', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		const asked = await discord.command('ask', { text: QUESTION });
 		for (let again = 0; again < 4; again += 1) discord.redispatch(asked);
 		await discord.command('ask', { text: '10A 12V 3 ft' });
@@ -213,7 +130,7 @@ describe('questions', () => {
 	});
 
 	test('the same interaction five times while the first is still being answered', async () => {
-		const { discord, entries } = await shopWith({ chat: slowly(200) });
+		const { discord, entries } = await discordShop({ handle: slowly(200) });
 		const asking = discord.command('ask', { text: QUESTION });
 		await expect.poll(() => discord.latestInteraction()).toBeDefined();
 		const interaction = discord.latestInteraction();
@@ -229,7 +146,7 @@ describe('what people read', () => {
 		'@everyone <@100000000000000012> <@&7> **bold** _it_ `x` ||no|| [go](https://example.com) # \\ -# > 1. <t:0>';
 
 	test('mentions and markup in a question are inert in the answer', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		await discord.command('ask', { text: `${QUESTION} ${hostile}` });
 		discord.mention(`${QUESTION} ${hostile}`);
 		await expect.poll(() => discord.botMessages().length).toBe(2);
@@ -242,16 +159,14 @@ describe('what people read', () => {
 
 	test('whatever the conversation repeats is shown letter by letter, in first answers, edits and follow-ups', async () => {
 		const kinds = ['headline', 'danger', 'warning', 'unread', 'list', 'kept'] as const;
-		const { discord } = await shopWith({
-			chat: (chat) => ({
-				handle: async (incoming) => {
-					const late = incoming.text.includes('late');
-					if (late) await new Promise((resolve) => setTimeout(resolve, 1700));
-					const reply = await chat.handle({ ...incoming, text: QUESTION });
-					const parts = kinds.map((kind) => ({ kind, text: hostile.repeat(late ? 10 : 1), fold: false }));
-					return { ...reply, parts, buttons: [] };
-				},
-			}),
+		const { discord } = await discordShop({
+			handle: (chat) => async (incoming) => {
+				const late = incoming.text.includes('late');
+				if (late) await new Promise((resolve) => setTimeout(resolve, 1700));
+				const reply = await chat.handle({ ...incoming, text: QUESTION });
+				const parts = kinds.map((kind) => ({ kind, text: hostile.repeat(late ? 10 : 1), fold: false }));
+				return { ...reply, parts, buttons: [] };
+			},
 		});
 		await discord.command('ask', { text: QUESTION });
 		const late = await discord.command('ask', { text: 'late' });
@@ -274,7 +189,7 @@ describe('what people read', () => {
 	});
 
 	test('help and what was not understood are for the asker alone', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		const help = await discord.settled(
 			await discord.command('ask', { text: 'help' }, { user: discord.people.two }),
 		);
@@ -283,7 +198,7 @@ describe('what people read', () => {
 	});
 
 	test('a late answer for the asker alone leaves no notice behind', async () => {
-		const { discord } = await shopWith({ chat: slowly(1700) });
+		const { discord } = await discordShop({ handle: slowly(1700) });
 		const asked = await discord.command('ask', { text: 'help' }, { user: discord.people.two });
 		expect(asked.responseType).toBe(ResponseType.deferMessage);
 		await expect.poll(() => discord.reading()).toEqual([]);
@@ -291,7 +206,7 @@ describe('what people read', () => {
 	});
 
 	test('the working, by its button', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		const answer = await discord.settled(await discord.command('ask', { text: QUESTION }));
 		const pressed = await discord.press(answer, 'Show working', { user: discord.people.two });
 		expect(readable(await discord.settled(pressed))).toMatch(/=/);
@@ -299,7 +214,7 @@ describe('what people read', () => {
 	});
 
 	test('changing an answer opens its form, filled in, and keeps what has no input there', async () => {
-		const { discord, entries } = await shopWith();
+		const { discord, entries } = await discordShop();
 		const answer = await discord.settled(await discord.command('ask', { text: `${QUESTION} 2% drop` }));
 		const opened = await discord.press(answer, 'Change');
 		expect(opened.responseType).toBe(ResponseType.modal);
@@ -312,7 +227,7 @@ describe('what people read', () => {
 	});
 
 	test('words are offered while a field is typed', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		const wire = sizeOptions('wire');
 		const typed = await discord.autocomplete('size', wire.fill({ load: 'fri' }), {
 			...wire.at,
@@ -340,7 +255,7 @@ function sizeOptions(topicName: string) {
 
 describe('commands', () => {
 	test('are taken by the platform, within 8000 characters each', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		expect(discord.registered().map((command) => command.name)).toEqual(['ask', 'size', 'build', 'log']);
 		for (const command of commands()) expect(charactersOf(command)).toBeLessThanOrEqual(8000);
 		expect(discord.violations).toEqual([]);
@@ -367,7 +282,7 @@ describe('commands', () => {
 	});
 
 	test('many more topics than there are still fit, in groups', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		const many = Array.from({ length: 60 }, (_, at): AnyTopic => {
 			const model = topics[at % topics.length] as AnyTopic;
 			const systems = ['wiring', 'energy', 'water', 'climate', 'weight', 'structure'] as const;
@@ -408,7 +323,7 @@ describe('pages', () => {
 	});
 
 	test('any reply keeps to the limits; what does not fit goes along as a file', async () => {
-		const { discord, chat } = await shopWith();
+		const { discord, chat } = await discordShop();
 		const person = { id: '1', name: 'one', lead: false };
 		const place = { platform: 'discord', shop: 'x', channel: 'c', thread: null, delivery: null, person };
 		const base = await chat.handle({ ...place, command: 'ask', text: QUESTION });
@@ -446,7 +361,7 @@ describe('pages', () => {
 
 describe('when things go wrong', () => {
 	test('the platform is busy: the answer comes after its pause, once', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		discord.faults.order('channel.send', { kind: 'rate-limit', retryAfterS: 0.5 });
 		discord.mention(QUESTION);
 		await discord.waitForMessage(/AWG/);
@@ -454,7 +369,7 @@ describe('when things go wrong', () => {
 	});
 
 	test('an answer lost on the way and sent again stands once', async () => {
-		const { discord } = await shopWith();
+		const { discord } = await discordShop();
 		discord.faults.order('channel.send', { kind: 'drop-answer' });
 		discord.mention(QUESTION);
 		await discord.waitForMessage(/AWG/);
@@ -466,13 +381,11 @@ describe('when things go wrong', () => {
 
 	test('a conversation that throws is told to the asker, and the bot lives on', async () => {
 		let broken = true;
-		const { discord } = await shopWith({
-			chat: (chat) => ({
-				handle: async (incoming) => {
-					if (broken) throw new Error('the log is gone');
-					return chat.handle(incoming);
-				},
-			}),
+		const { discord } = await discordShop({
+			handle: (chat) => async (incoming) => {
+				if (broken) throw new Error('the log is gone');
+				return chat.handle(incoming);
+			},
 		});
 		const asked = await discord.command('ask', { text: QUESTION });
 		const told = await discord.settled(asked);
@@ -488,7 +401,7 @@ describe('when things go wrong', () => {
 	});
 
 	test('a lost connection is resumed, and what was asked meanwhile is answered', async () => {
-		const { discord, bot } = await shopWith();
+		const { discord, bot } = await discordShop();
 		const health = () => fetch(`http://127.0.0.1:${bot.port}${HEALTH_PATH}`).then(({ status }) => status);
 		expect(await health()).toBe(200);
 		discord.gateway.drop();
@@ -499,29 +412,26 @@ describe('when things go wrong', () => {
 
 	test('a refused token or intent stops the start with the reason', async () => {
 		const discord = await startDiscordStandIn();
-		closing.push(() => discord.close());
-		const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
-		closing.push(() => chat.close());
-		const unasked = wrapping(chat, { handle: () => Promise.reject(new Error('not asked')) });
-		await expect(startOn(discord, unasked, { token: 'wrong.token.x' })).rejects.toThrow(/invalid token/i);
+		afterwards(() => discord.close());
+		const chat = await openConversation();
+		afterwards(() => chat.close());
+		await expect(discordBotOn(discord, chat, { token: 'wrong.token.x' })).rejects.toThrow(/invalid token/i);
 		discord.sessionsRemaining = 0;
-		await expect(startOn(discord, unasked)).rejects.toThrow(/sessions remaining/i);
+		await expect(discordBotOn(discord, chat)).rejects.toThrow(/sessions remaining/i);
 	});
 
 	test('a stop lets the answer under way be shown', async () => {
-		const { discord, bot } = await shopWith({ chat: slowly(300) });
+		const { discord, stop } = await discordShop({ handle: slowly(300) });
 		const asking = discord.command('ask', { text: QUESTION });
 		await expect.poll(() => discord.latestInteraction()).toBeDefined();
 		await new Promise((resolve) => setTimeout(resolve, 50));
-		closing.pop();
-		await bot.stop();
+		await stop();
 		await asking;
 		expect(discord.reading().join()).toMatch(/AWG/);
 	});
 
 	test('the program log holds no word of a message and no secret', async () => {
-		programLog.length = 0;
-		const { discord } = await shopWith();
+		const { discord, programLog } = await discordShop();
 		discord.faults.order('interaction.callback', { kind: 'error', error: 'unknownInteraction' });
 		discord.faults.order('channel.send', { kind: 'error', error: 'missingPermissions' });
 		void discord.command('ask', { text: `${QUESTION} teapot` });

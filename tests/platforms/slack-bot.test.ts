@@ -3,98 +3,20 @@
  * Everything goes over loopback by the platform's own protocol.
  */
 
-import { readFileSync } from 'node:fs';
-import { type Chat, defaultPace, HEALTH_PATH, openChat, plainText } from '@lugbook/chat';
-import {
-	EVENTS_PATH,
-	openProgramLog,
-	pagesOf,
-	type Settings,
-	type SlackBot,
-	startSlackBot,
-} from '@lugbook/slack';
+import { HEALTH_PATH, plainText } from '@lugbook/chat';
+import { pagesOf } from '@lugbook/slack';
 import fc from 'fast-check';
-import { afterEach, describe, expect, test } from 'vitest';
-import { readable, type SlackStandIn, startSlackStandIn } from './slack.js';
+import { describe, expect, test } from 'vitest';
+import { afterwards } from './common/closing.js';
+import { NOTICE, openConversation } from './common/conversation.js';
+import { manifest, slackBotOn, slackShop } from './slack/shop.js';
+import { readable, startSlackStandIn } from './slack.js';
 
 const QUESTION = '40A 12V 15 ft';
-const closing: (() => Promise<unknown>)[] = [];
-afterEach(async () => {
-	for (const close of closing.splice(0).reverse()) await close();
-});
-
-/** lines of the programs' own logs */
-const programLog: string[] = [];
-
-interface Manifest {
-	readonly oauth_config: { readonly scopes: { readonly bot: string[] } };
-	readonly settings: { readonly event_subscriptions: { readonly bot_events: string[] } };
-	readonly features: { readonly slash_commands: { readonly command: string }[] };
-}
-const manifest = JSON.parse(
-	readFileSync(new URL('../../apps/slack/manifest.json', import.meta.url), 'utf8'),
-) as Manifest;
-
-interface Shop {
-	readonly slack: SlackStandIn;
-	readonly chat: Chat;
-	readonly bot: SlackBot;
-	readonly shop: string;
-	entries(): Promise<
-		{ number: number; text: string; personName: string; thread: string | null; headline: string }[]
-	>;
-}
-
-/** A workspace whose app has just what the manifest asks for, with the bot running. */
-async function shopWith(
-	options: { mode?: 'http' | 'socket'; leads?: string[]; chat?: (chat: Chat) => Pick<Chat, 'handle'> } = {},
-): Promise<Shop> {
-	const slack = await startSlackStandIn({
-		scopes: manifest.oauth_config.scopes.bot,
-		botEvents: manifest.settings.event_subscriptions.bot_events,
-	});
-	closing.push(() => slack.close());
-	const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
-	closing.push(() => chat.close());
-	const mode = options.mode ?? 'http';
-	const settings: Settings = {
-		botToken: slack.botToken,
-		connection:
-			mode === 'http' ? { mode, signingSecret: slack.signingSecret } : { mode, appToken: slack.appToken },
-		apiUrl: slack.apiUrl,
-		host: '127.0.0.1',
-		port: 0,
-		databaseUrl: 'sqlite::memory:',
-		region: 'us',
-		leads: { people: new Set(options.leads ?? []), roles: new Set() },
-		pace: defaultPace,
-		logLevel: 'silent',
-	};
-	const bot = await startSlackBot({
-		settings,
-		chat: options.chat === undefined ? chat : wrapping(chat, options.chat(chat)),
-		log: openProgramLog('debug', { write: (line) => programLog.push(line) }),
-		socketPatienceMs: 200,
-	});
-	closing.push(() => bot.stop());
-	if (mode === 'http') slack.deliverTo(`http://127.0.0.1:${bot.port}${EVENTS_PATH}`);
-	const shop = `slack:${slack.teamId}`;
-	const entries = async () => {
-		const found = await chat.log.find(shop, { kinds: ['exchange'], limit: 100 });
-		return found.entries.map((entry) => ({
-			number: entry.number,
-			text: entry.text,
-			personName: entry.personName,
-			thread: entry.thread,
-			headline: String((entry.body as { answer: { headline: string } }).answer.headline),
-		}));
-	};
-	return { slack, chat, bot, shop, entries };
-}
 
 /** What the terminal says to the same question, from a log of its own. */
 async function terminalAnswer(text: string): Promise<string[]> {
-	const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
+	const chat = await openConversation();
 	const reply = await chat.handle({
 		platform: 'terminal',
 		shop: 'local',
@@ -109,18 +31,11 @@ async function terminalAnswer(text: string): Promise<string[]> {
 	return plainText({ ...reply, buttons: [] }, { folded: true }).split('\n');
 }
 
-/** The conversation with another way to handle messages. */
-function wrapping(chat: Chat, { handle }: Pick<Chat, 'handle'>) {
-	return { log: chat.log, shown: chat.shown.bind(chat), handle };
-}
-
-/** said once in each place */
-const NOTICE = /^I keep what is addressed to me here/;
 const sorted = (lines: readonly string[]) => lines.toSorted();
 
 describe.each(['http' as const, 'socket' as const])('over %s', (mode) => {
 	test('a command: acknowledged, answered in the channel, kept, the same words as in the terminal', async () => {
-		const { slack, entries } = await shopWith({ mode });
+		const { slack, entries } = await slackShop({ mode });
 		const asked = await slack.command('/ask', QUESTION, { user: 'U02' });
 		expect(asked.ackStatus).toBe(200);
 		expect(asked.ackBody).toBeUndefined();
@@ -141,7 +56,7 @@ describe.each(['http' as const, 'socket' as const])('over %s', (mode) => {
 	});
 
 	test('a mention is answered in its thread, and a follow-up there goes on', async () => {
-		const { slack, entries } = await shopWith({ mode });
+		const { slack, entries } = await slackShop({ mode });
 		const asked = await slack.mention(QUESTION);
 		const first = await slack.waitForMessage(/AWG/);
 		expect(first.threadTs).toBe(asked.message.ts);
@@ -155,7 +70,7 @@ describe.each(['http' as const, 'socket' as const])('over %s', (mode) => {
 	});
 
 	test('the same event five times, together and again later: one entry, one answer', async () => {
-		const { slack, entries } = await shopWith({ mode });
+		const { slack, entries } = await slackShop({ mode });
 		const first = slack.mention(QUESTION);
 		const result = await first;
 		await Promise.all([1, 2, 3].map((retry) => slack.redeliver(result, retry, 'http_timeout')));
@@ -174,14 +89,14 @@ describe('what reaches the bot', () => {
 		['a time 301 s in the past', { timestampOffsetS: -302 }],
 		['a time 301 s in the future', { timestampOffsetS: 302 }],
 	])('%s is refused with 401 and leaves no trace', async (_, spoiled) => {
-		const { slack, entries } = await shopWith();
+		const { slack, entries } = await slackShop();
 		expect((await slack.command('/ask', QUESTION, {}, spoiled)).ackStatus).toBe(401);
 		expect(await entries()).toEqual([]);
 		expect(slack.botMessages()).toEqual([]);
 	});
 
 	test('four minutes off, either way, is taken', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		for (const timestampOffsetS of [-240, 240]) {
 			expect((await slack.command('/ask', QUESTION, {}, { timestampOffsetS })).ackStatus).toBe(200);
 		}
@@ -189,13 +104,11 @@ describe('what reaches the bot', () => {
 	});
 
 	test('an acknowledgement does not wait for a slow log', async () => {
-		const { slack } = await shopWith({
-			chat: (chat) => ({
-				handle: async (incoming) => {
-					await new Promise((resolve) => setTimeout(resolve, 400));
-					return chat.handle(incoming);
-				},
-			}),
+		const { slack } = await slackShop({
+			handle: (chat) => async (incoming) => {
+				await new Promise((resolve) => setTimeout(resolve, 400));
+				return chat.handle(incoming);
+			},
 		});
 		const { ackMs } = await slack.command('/ask', QUESTION);
 		expect(ackMs).toBeLessThan(300);
@@ -203,7 +116,7 @@ describe('what reaches the bot', () => {
 	});
 
 	test('a private message, and one in a thread; edits and the bot itself are left alone', async () => {
-		const { slack, entries } = await shopWith();
+		const { slack, entries } = await slackShop();
 		const asked = await slack.dm(QUESTION);
 		await slack.waitForMessage(/AWG/);
 		await slack.dm('and at 30 ft?', { threadTs: asked.message.ts });
@@ -224,7 +137,7 @@ describe('what reaches the bot', () => {
 	});
 
 	test('a slash command where the bot is no member is answered all the same', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		slack.addChannel({ id: 'C09', botIsMember: false });
 		await slack.command('/ask', QUESTION, { channel: 'C09' });
 		expect((await slack.waitForMessage(/AWG/)).channel).toBe('C09');
@@ -252,7 +165,7 @@ describe('what people read', () => {
 		'@everyone @channel <!here> <@U02> *bold* _it_ `x` <https://example.com|go> &amp; &lt;!channel&gt;';
 
 	test('mentions and markup in a question are inert in the answer', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		await slack.mention(`${QUESTION} ${hostile}`);
 		const answer = await slack.waitForMessage(/everyone/);
 		expect(JSON.stringify(answer.blocks)).not.toContain('mrkdwn');
@@ -271,15 +184,13 @@ describe('what people read', () => {
 			'list',
 			'kept',
 		] as const;
-		const { slack } = await shopWith({
-			chat: (chat) => ({
-				handle: async (incoming) => {
-					const reply = await chat.handle({ ...incoming, text: QUESTION });
-					const parts = kinds.map((kind) => ({ kind, text: hostile, fold: kind === 'warning' }));
-					const buttons = [{ action: 'answer' as const, label: hostile, value: hostile }];
-					return { ...reply, parts, buttons };
-				},
-			}),
+		const { slack } = await slackShop({
+			handle: (chat) => async (incoming) => {
+				const reply = await chat.handle({ ...incoming, text: QUESTION });
+				const parts = kinds.map((kind) => ({ kind, text: hostile, fold: kind === 'warning' }));
+				const buttons = [{ action: 'answer' as const, label: hostile, value: hostile }];
+				return { ...reply, parts, buttons };
+			},
 		});
 		await slack.mention(QUESTION);
 		const answer = await slack.waitForMessage(/bold/);
@@ -290,7 +201,7 @@ describe('what people read', () => {
 	});
 
 	test('what was not understood is said to the asker alone', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		await slack.mention('qwertz', { user: 'U02' });
 		const answer = await slack.waitForMessage(/could not|Ask me/i);
 		expect(answer.visibleTo).toBe('U02');
@@ -301,7 +212,7 @@ describe('what people read', () => {
 	});
 
 	test('the working is shown in the thread under the answer', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		await slack.command('/ask', QUESTION);
 		const answer = await slack.waitForMessage(/AWG/);
 		const pressed = await slack.press(answer, 'Show working', { user: 'U02' });
@@ -312,7 +223,7 @@ describe('what people read', () => {
 	});
 
 	test('changing an answer opens its form, filled in; the new answer goes below it', async () => {
-		const { slack, entries } = await shopWith();
+		const { slack, entries } = await slackShop();
 		await slack.command('/ask', QUESTION);
 		const answer = await slack.waitForMessage(/AWG/);
 		await slack.press(answer, 'Change');
@@ -327,7 +238,7 @@ describe('what people read', () => {
 	});
 
 	test('/size opens the choice of topics, then the form; /size TOPIC the form; with inputs it answers', async () => {
-		const { slack, entries } = await shopWith();
+		const { slack, entries } = await slackShop();
 		await slack.command('/size', '');
 		const choice = await slack.waitForModal();
 		const next = await slack.submitModal(choice, { topic: 'wire' });
@@ -345,7 +256,7 @@ describe('what people read', () => {
 	});
 
 	test('the Home tab says what can be asked', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		await slack.openHome();
 		const home = await slack.waitForHome();
 		expect(readable({ text: '', blocks: home.blocks as Record<string, unknown>[] })).toMatch(/40A 12V 15 ft/);
@@ -372,7 +283,7 @@ describe('pages', () => {
 	});
 
 	test('any reply keeps to the limits, and shows every danger in full', async () => {
-		const { slack, chat, shop } = await shopWith();
+		const { slack, chat, shop } = await slackShop();
 		const person = { id: 'U01', name: 'one', lead: false };
 		const place = { platform: 'slack', shop, channel: 'C01', thread: null, delivery: null, person };
 		const base = await chat.handle({ ...place, command: 'ask', text: QUESTION });
@@ -410,8 +321,7 @@ describe('pages', () => {
 });
 
 test('the program log holds no word of a message and no secret', async () => {
-	programLog.length = 0;
-	const { slack } = await shopWith();
+	const { slack, programLog } = await slackShop();
 	slack.faults.order('chat.postMessage', { kind: 'error', error: 'fatal_error' });
 	await slack.mention(`${QUESTION} teapot`);
 	await slack.waitForMessage(/failed on my side/);
@@ -428,7 +338,7 @@ test('the program log holds no word of a message and no secret', async () => {
 
 describe('when things go wrong', () => {
 	test('the platform is busy: the answer comes after its pause, once', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		slack.faults.order('chat.postMessage', { kind: 'rate-limit', retryAfterS: 1 });
 		await slack.mention(QUESTION);
 		await slack.waitForMessage(/AWG/);
@@ -436,14 +346,14 @@ describe('when things go wrong', () => {
 	});
 
 	test('the platform fails twice: the third try shows the answer', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		slack.faults.order('chat.postMessage', { kind: 'drop-request' }, 2);
 		await slack.mention(QUESTION);
 		await slack.waitForMessage(/AWG/, 10_000);
 	});
 
 	test('an answer that could not be shown is shown when the platform delivers again; it is kept once', async () => {
-		const { slack, entries } = await shopWith();
+		const { slack, entries } = await slackShop();
 		slack.faults.order('chat.postMessage', { kind: 'error', error: 'fatal_error' });
 		const asked = await slack.mention(QUESTION);
 		await slack.waitForMessage(/failed on my side/);
@@ -453,7 +363,7 @@ describe('when things go wrong', () => {
 	});
 
 	test('blocks that the platform refuses are shown as text', async () => {
-		const { slack } = await shopWith();
+		const { slack } = await slackShop();
 		slack.faults.order('chat.postMessage', { kind: 'error', error: 'invalid_blocks' });
 		await slack.mention(QUESTION);
 		const answer = await slack.waitForMessage(/AWG/);
@@ -462,13 +372,11 @@ describe('when things go wrong', () => {
 
 	test('a conversation that throws is told to the asker, and the bot lives on', async () => {
 		let broken = true;
-		const { slack } = await shopWith({
-			chat: (chat) => ({
-				handle: async (incoming) => {
-					if (broken) throw new Error('the log is gone');
-					return chat.handle(incoming);
-				},
-			}),
+		const { slack } = await slackShop({
+			handle: (chat) => async (incoming) => {
+				if (broken) throw new Error('the log is gone');
+				return chat.handle(incoming);
+			},
 		});
 		await slack.command('/ask', QUESTION, { user: 'U02' });
 		expect((await slack.waitForMessage(/failed on my side/)).visibleTo).toBe('U02');
@@ -478,7 +386,7 @@ describe('when things go wrong', () => {
 	});
 
 	test('without the name of a person the id is kept', async () => {
-		const { slack, entries } = await shopWith();
+		const { slack, entries } = await slackShop();
 		slack.faults.order('users.info', { kind: 'error', error: 'missing_scope' });
 		await slack.command('/ask', QUESTION, { user: 'U02' });
 		await slack.waitForMessage(/AWG/);
@@ -486,7 +394,7 @@ describe('when things go wrong', () => {
 	});
 
 	test('a renewed socket goes on; health tells when it is away', async () => {
-		const { slack, bot } = await shopWith({ mode: 'socket' });
+		const { slack, bot } = await slackShop({ mode: 'socket' });
 		const health = () => fetch(`http://127.0.0.1:${bot.port}${HEALTH_PATH}`).then(({ status }) => status);
 		expect(await health()).toBe(200);
 		slack.socket.drop();
@@ -499,44 +407,22 @@ describe('when things go wrong', () => {
 
 	test('a refused token stops the start with the reason', async () => {
 		const slack = await startSlackStandIn();
-		closing.push(() => slack.close());
+		afterwards(() => slack.close());
+		const chat = await openConversation();
+		afterwards(() => chat.close());
 		slack.faults.order('auth.test', { kind: 'error', error: 'invalid_auth' });
-		await expect(shopOn(slack)).rejects.toMatchObject({ data: { error: 'invalid_auth' } });
+		await expect(slackBotOn(slack, chat, {})).rejects.toMatchObject({ data: { error: 'invalid_auth' } });
 	});
 
 	test('a stop lets the answer under way be shown', async () => {
-		const { slack, bot } = await shopWith({
-			chat: (chat) => ({
-				handle: async (incoming) => {
-					await new Promise((resolve) => setTimeout(resolve, 300));
-					return chat.handle(incoming);
-				},
-			}),
+		const { slack, stop } = await slackShop({
+			handle: (chat) => async (incoming) => {
+				await new Promise((resolve) => setTimeout(resolve, 300));
+				return chat.handle(incoming);
+			},
 		});
 		await slack.command('/ask', QUESTION);
-		closing.pop();
-		await bot.stop();
+		await stop();
 		expect(slack.reading().join()).toMatch(/AWG/);
 	});
 });
-
-async function shopOn(slack: SlackStandIn): Promise<SlackBot> {
-	return startSlackBot({
-		settings: {
-			botToken: slack.botToken,
-			connection: { mode: 'http', signingSecret: slack.signingSecret },
-			apiUrl: slack.apiUrl,
-			host: '127.0.0.1',
-			port: 0,
-			databaseUrl: 'sqlite::memory:',
-			region: 'us',
-			leads: { people: new Set(), roles: new Set() },
-			pace: defaultPace,
-			logLevel: 'silent',
-		},
-		chat: wrapping(await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' }), {
-			handle: () => Promise.reject(new Error('not asked')),
-		}),
-		log: openProgramLog('silent'),
-	});
-}
