@@ -84,8 +84,8 @@ export function readSource(input: SourceInput, sheet: Sheet): BankSource | Refus
 	if (fullV < classV * 0.8 || fullV > classV * 1.4) {
 		return {
 			code: 'contradiction',
-			text: `${sheet.show('voltage', fullV)} can't be the open-circuit voltage of a ${classV} V bank.`,
-			instead: `Give the voltage of the full, rested bank, about ${sheet.show('voltage', fullBankV(bank))}.`,
+			text: sheet.say`${sheet.show('voltage', fullV)} can't be the open-circuit voltage of a ${classV} V bank.`,
+			instead: sheet.say`Give the voltage of the full, rested bank, about ${sheet.show('voltage', fullBankV(bank))}.`,
 			field: 'openCircuitV',
 		};
 	}
@@ -104,7 +104,7 @@ function assumedFullV(bank: Bank, sheet: Sheet): number {
 		'openCircuitV',
 		'open-circuit voltage of the bank',
 		fullV,
-		`full and rested, ${cellSources[bank.chemistry.name].fullV} V a cell (practice)`,
+		sheet.say`full and rested, ${cellSources[bank.chemistry.name].fullV} V a cell (practice)`,
 		{ kind: 'voltage' },
 	);
 	return fullV;

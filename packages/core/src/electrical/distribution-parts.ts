@@ -1,5 +1,6 @@
 import { type ConductorSize, conductorSize } from '../tables/conductors.js';
 import type { Missing, Refusal } from '../topic/sizing.js';
+import type { Say } from '../topic/translate.js';
 import type { DistributionLoad, Leg, Segment } from './distribution.js';
 
 /** One entry of the list: a segment between two nodes, a load at a node, or a segment with a load at its end. */
@@ -31,7 +32,7 @@ interface Stretch extends Part {
 const clean = (name: string) => name.trim().replace(/\s+/g, ' ').toLowerCase();
 
 /** Sorts the list into segments and loads, and finds the node of each load. */
-export function readParts(parts: readonly Part[]): ReadParts | PartsProblem {
+export function readParts(parts: readonly Part[], say: Say): ReadParts | PartsProblem {
 	const split = parts.map(splitNames);
 	const stretches = split.filter((part): part is Stretch => part.to !== undefined);
 	if (stretches.length === 0) {
@@ -46,7 +47,7 @@ export function readParts(parts: readonly Part[]): ReadParts | PartsProblem {
 	const hasReturn = stretches.some((part) => part.leg === 'return');
 	const segments: Segment[] = [];
 	for (const part of stretches) {
-		const segment = toSegment(part, part.leg ?? (hasReturn ? 'positive' : 'both'));
+		const segment = toSegment(part, part.leg ?? (hasReturn ? 'positive' : 'both'), say);
 		if (!('way' in segment)) return segment;
 		segments.push(segment);
 	}
@@ -55,7 +56,7 @@ export function readParts(parts: readonly Part[]): ReadParts | PartsProblem {
 	for (const part of split) {
 		if (part.currentA === undefined && part.powerW === undefined) continue;
 		const node = nodeOf(part, nodes);
-		if (node === null) return { refusal: unknownNode(part, nodes) };
+		if (node === null) return { refusal: unknownNode(part, nodes, say) };
 		const count = part.to === undefined ? (part.count ?? 1) : 1;
 		loads.push({
 			node,
@@ -95,32 +96,36 @@ export function segmentName(segment: { readonly from: string; readonly to: strin
 	return `${segment.from}-${segment.to}`;
 }
 
-function toSegment(part: Stretch, leg: Leg): Segment | PartsProblem {
+function toSegment(part: Stretch, leg: Leg, say: Say): Segment | PartsProblem {
 	const { from, to } = part;
 	const name = segmentName(part);
 	if (from === to) {
-		return refuse('contradiction', `I read a segment from ${from} to itself.`, 'Name two different nodes.');
+		return refuse(
+			'contradiction',
+			say`I read a segment from ${from} to itself.`,
+			'Name two different nodes.',
+		);
 	}
 	if (part.ohm !== undefined) {
 		if (part.size !== undefined || part.lengthM !== undefined) {
 			return refuse(
 				'contradiction',
-				`${name} has a resistance as well as a size or length.`,
+				say`${name} has a resistance as well as a size or length.`,
 				'Give the resistance, or the size and the length.',
 			);
 		}
 		return { from, to, leg, way: { ohm: part.ohm } };
 	}
-	if (part.size === undefined) return ask(`What size is the conductor of ${name}?`);
+	if (part.size === undefined) return ask(say`What size is the conductor of ${name}?`);
 	const size: ConductorSize | null = conductorSize(part.size);
 	if (size === null) {
 		return refuse(
 			'out-of-range',
-			`I read "${part.size}" as the size of ${name}; no such size is in my tables.`,
+			say`I read "${part.size}" as the size of ${name}; no such size is in my tables.`,
 			'Name a size such as 10 AWG, 2/0 AWG or 16 mm².',
 		);
 	}
-	if (part.lengthM === undefined) return ask(`How long is ${name}, one way?`);
+	if (part.lengthM === undefined) return ask(say`How long is ${name}, one way?`);
 	const loaded = part.currentA !== undefined || part.powerW !== undefined;
 	return { from, to, leg, way: { size, lengthM: part.lengthM, parallel: loaded ? 1 : (part.count ?? 1) } };
 }
@@ -142,11 +147,11 @@ function nodeOf(part: Part, nodes: ReadonlySet<string>): string | null {
 	return inside.length === 1 && only !== undefined ? only : null;
 }
 
-function unknownNode(part: Part, nodes: ReadonlySet<string>): Refusal {
+function unknownNode(part: Part, nodes: ReadonlySet<string>, say: Say): Refusal {
 	return {
 		code: 'contradiction',
-		text: `I read a load at "${part.from}", but no segment leads there.`,
-		instead: `Name a segment that ends there, or put the load at one of: ${[...nodes].join(', ')}.`,
+		text: say`I read a load at "${part.from}", but no segment leads there.`,
+		instead: say`Name a segment that ends there, or put the load at one of: ${[...nodes].join(', ')}.`,
 		field: 'parts',
 	};
 }

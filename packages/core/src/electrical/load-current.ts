@@ -2,6 +2,7 @@ import type { KindName } from '../quantity/kinds.js';
 import { write } from '../quantity/write.js';
 import type { Context } from '../topic/context.js';
 import type { Refusal } from '../topic/sizing.js';
+import { sayFor } from '../topic/translate.js';
 
 /** A load as far as it was named. */
 export interface NamedLoad {
@@ -21,7 +22,9 @@ export function loadContradictions(load: NamedLoad, context: Context): Refusal[]
 	return [
 		{
 			code: 'contradiction',
-			text: `${show('current', currentA)} and ${show('power', powerW)} at ${show('voltage', voltageV)} contradict each other: that power draws ${show('current', impliedA)}.`,
+			text: sayFor(
+				context,
+			)`${show('current', currentA)} and ${show('power', powerW)} at ${show('voltage', voltageV)} contradict each other: that power draws ${show('current', impliedA)}.`,
 			instead: 'Give the current or the power, whichever you trust.',
 			field: 'currentA',
 		},

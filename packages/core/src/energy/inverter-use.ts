@@ -43,7 +43,7 @@ export function efficiencyOf(named: Named, sheet: Sheet): number {
 		'inverterEfficiency',
 		'inverter efficiency',
 		unknownInverterEfficiency,
-		`not known: ${sourceText(unknownInverterSource)}`,
+		sheet.say`not known: ${sourceText(unknownInverterSource)}`,
 		{ kind: 'fraction', confirm: true },
 	);
 	sheet.source(unknownInverterSource);

@@ -4,7 +4,7 @@ import { type TypicalLoad, typicalLoad, typicalLoadWords } from '../tables/loads
 import type { Region } from '../topic/context.js';
 import { choice, count, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
-import { translate } from '../topic/translate.js';
+import { inEnglish, type Say } from '../topic/translate.js';
 
 /** The fields of one load in a list; topics take those they can use. */
 export const loadFields = {
@@ -93,7 +93,7 @@ export interface LoadOptions {
 	readonly mainsV: number;
 	readonly region: Region;
 	/** composes the sentences, so that they can be said in another language */
-	readonly say?: Sheet['say'];
+	readonly say?: Say;
 	/** a whole day, whose hours must be known; or while they are on, with hours only where somebody gave them */
 	readonly over: 'day' | 'while-on';
 }
@@ -120,7 +120,7 @@ export function resolveLoads(
 function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load | LoadProblem {
 	const say = options.say ?? inEnglish;
 	const known = item.name === undefined ? null : typicalLoad(item.name);
-	const name = nameOf(item, index, known);
+	const name = nameOf(item, index, known, say);
 	// No plug gives so much: 45 A of an air conditioner is drawn from the bank.
 	const fromBank = item.currentA !== undefined && item.currentA > mostPlugA;
 	const usual = known?.mains === true && !fromBank;
@@ -128,7 +128,7 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	const many = item.count ?? 1;
 	const assumed: LoadAssumption[] = [];
 	if (usual && item.supply === undefined) {
-		assumed.push({ field: 'supply', label: `where the ${name} is fed from`, value: 'mains', kind: null });
+		assumed.push({ field: 'supply', label: say`where the ${name} is fed from`, value: 'mains', kind: null });
 	}
 
 	if (item.durationH !== undefined && item.durationH > 24) {
@@ -146,7 +146,7 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	let powerW = item.powerW ?? powerFrom(item, mains, options);
 	if (powerW === undefined && known !== null) {
 		powerW = known.powerW[options.region];
-		assumed.push({ field: 'powerW', label: `power of the ${name}`, value: powerW, kind: 'power' });
+		assumed.push({ field: 'powerW', label: say`power of the ${name}`, value: powerW, kind: 'power' });
 	}
 	// Only a day's energy is known: spread over the day, the least power that gives it.
 	if (powerW === undefined && dailyGivenWh !== undefined) powerW = dailyGivenWh / 24;
@@ -160,7 +160,8 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 
 	const { hoursPerDay, duty, fromTable } = timesOf(item, known, dailyGivenWh === undefined, assumed, options);
 	for (const one of fromTable) {
-		const label = one.field === 'duty' ? `share of that time the ${name} runs` : `hours a day of the ${name}`;
+		const label =
+			one.field === 'duty' ? say`share of that time the ${name} runs` : say`hours a day of the ${name}`;
 		assumed.push({ ...one, label });
 	}
 	if (hoursPerDay === null && dailyGivenWh === undefined && options.over === 'day') {
@@ -218,8 +219,6 @@ function timesOf(
 	};
 }
 
-const inEnglish: Sheet['say'] = (strings, ...values) => translate('en', strings, values);
-
 /** Of what nobody said how long it runs, the safe side: 3 h or more. */
 function isContinuous(item: LoadItem, known: TypicalLoad | null): boolean {
 	if (known?.name === 'water heater') return true;
@@ -251,12 +250,12 @@ function powerAgainstCurrent(
 	};
 }
 
-function nameOf(item: LoadItem, index: number, known: TypicalLoad | null): string {
+function nameOf(item: LoadItem, index: number, known: TypicalLoad | null, say: Say): string {
 	// "2 x fan" leaves the x with the name.
 	const name = item.name?.replace(/^x\s+/i, '').trim() ?? '';
 	// "AC" alone reads as alternating current.
 	if (known !== null && /^a\s?[/.]?\s?c\.?$/i.test(name)) return known.name;
-	return name === '' ? `load ${index + 1}` : name;
+	return name === '' ? say`load ${index + 1}` : name;
 }
 
 /** Writes on the sheet what was taken from the table of typical loads. */

@@ -7,6 +7,7 @@ import { type DayYield, yearYield } from '../solar/yield.js';
 import { typicalLoadSource } from '../tables/loads.js';
 import { type InputOf, list, month, place, quantity } from '../topic/field.js';
 import type { Decision, Sheet } from '../topic/sheet.js';
+import type { Say } from '../topic/translate.js';
 import { monthNames } from '../topic/value.js';
 import { type Bank, chargeLimit, coldShare, energyWh, nominalVoltageV } from './bank.js';
 import { bankFields, chemistryOf, classOf, readBank } from './bank-fields.js';
@@ -597,8 +598,13 @@ function readLoads(
 	);
 	for (const [index, { load, startH }] of timed.entries()) {
 		if (items[index]?.startH !== undefined) continue;
-		const when = startH === null ? 'evenly over the day' : `from ${startH}:00`;
-		sheet.assume(`loads.${load.name}.startH`, `when the ${load.name} runs`, when, 'usual (practice)');
+		const when = startH === null ? 'evenly over the day' : sheet.say`from ${startH}:00`;
+		sheet.assume(
+			`loads.${load.name}.startH`,
+			sheet.say`when the ${load.name} runs`,
+			when,
+			'usual (practice)',
+		);
 		sheet.source(clockSource);
 	}
 	return dayShape(timed, inverter);
@@ -677,7 +683,7 @@ function chargingShapes(
 		sheet.assume(
 			'driveStart',
 			'when the van is driven',
-			`from ${driveStartH}:00 every day`,
+			sheet.say`from ${driveStartH}:00 every day`,
 			'usual (practice)',
 		);
 	}
@@ -685,7 +691,7 @@ function chargingShapes(
 		sheet.assume(
 			'shoreStart',
 			'when shore power is there',
-			`from ${shoreStartH}:00 every day`,
+			sheet.say`from ${shoreStartH}:00 every day`,
 			'usual (practice)',
 		);
 	}
@@ -705,14 +711,14 @@ function currentOf(given: number | undefined, name: string, label: string, sheet
 }
 
 /** "day 12, 07:00" for an hour of the run, with the month where it is a long one. */
-export function whenText(plan: VanSimulation, hour: number): string {
+export function whenText(plan: VanSimulation, hour: number, say: Say): string {
 	let month = plan.firstMonth;
 	let day = Math.floor(hour / 24);
 	const clock = `${String((hour % 24) + 1).padStart(2, '0')}:00`;
-	if (plan.year === null) return `day ${day + 1}, ${clock}`;
+	if (plan.year === null) return say`day ${day + 1}, ${clock}`;
 	while (day >= (daysInMonth[month - 1] as number)) {
 		day -= daysInMonth[month - 1] as number;
 		month = (month % 12) + 1;
 	}
-	return `${monthNames[month - 1]} ${day + 1}, ${clock}`;
+	return say`${monthNames[month - 1] ?? month} ${day + 1}, ${clock}`;
 }

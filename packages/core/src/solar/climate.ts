@@ -1,5 +1,6 @@
 import { type ClimateRow, climateRow, climateSource, designSource, stationNames } from '../tables/climate.js';
 import type { Source } from '../topic/source.js';
+import type { Say } from '../topic/translate.js';
 import { stationLabel } from './place-names.js';
 import { nearestStations, type Place } from './places.js';
 
@@ -8,7 +9,7 @@ export interface ClimateTemperature {
 	readonly valueC: number;
 	readonly source: Source;
 	/** what stands in for the missing published value, in words, or null where the value is the station's own */
-	readonly standIn: string | null;
+	readonly standIn: ((say: Say) => string) | null;
 }
 
 /** Above this no hour of a sane weather file lies; a few stations' hours are faulty [°C]. */
@@ -50,13 +51,14 @@ function publishedOr(
 		return {
 			valueC: near.valueC,
 			source: designSource,
-			standIn: `that of ${near.station}, ${Math.round(near.km)} km away: none is published for ${place.stationName}`,
+			standIn: (say) =>
+				say`that of ${near.station}, ${Math.round(near.km)} km away: none is published for ${place.stationName}`,
 		};
 	}
 	return {
 		valueC: typicalC,
 		source: climateSource(place.dataset),
-		standIn: `from the typical year of ${place.stationName}: no design value is published for it`,
+		standIn: (say) => say`from the typical year of ${place.stationName}: no design value is published for it`,
 	};
 }
 

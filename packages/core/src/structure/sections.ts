@@ -1,3 +1,4 @@
+import { inEnglish, type Say } from '../topic/translate.js';
 /** A cross-section as bending about its level axis sees it. */
 export interface Section {
 	readonly areaMm2: number;
@@ -154,21 +155,21 @@ function unsymmetricModulus(p: AngleProperties): number {
 }
 
 /** A shape as the trade says it: "40 × 40 × 2 mm tube", "1.5 × 1.5 × 0.125 in tube". */
-export function shapeName(shape: Shape, unit: 'mm' | 'in'): string {
+export function shapeName(shape: Shape, unit: 'mm' | 'in', say: Say = inEnglish): string {
 	const size = (...figures: readonly number[]) => {
 		const shown = figures.map((one) => (unit === 'in' ? (one / 25.4).toFixed(3) : one.toFixed(2)));
 		return `${shown.map((one) => String(Number(one))).join(' × ')} ${unit}`;
 	};
 	switch (shape.shape) {
 		case 'rectangle':
-			return `${size(shape.widthMm, shape.heightMm)} solid`;
+			return say`${size(shape.widthMm, shape.heightMm)} solid`;
 		case 'tube':
-			return `${size(shape.widthMm, shape.heightMm, shape.wallMm)} tube`;
+			return say`${size(shape.widthMm, shape.heightMm, shape.wallMm)} tube`;
 		case 'angle':
-			return `${size(shape.widthMm, shape.heightMm, shape.wallMm)} angle`;
+			return say`${size(shape.widthMm, shape.heightMm, shape.wallMm)} angle`;
 		case 'round':
-			return `${size(shape.diameterMm)} round bar`;
+			return say`${size(shape.diameterMm)} round bar`;
 		case 'pipe':
-			return `${size(shape.diameterMm, shape.wallMm)} round tube`;
+			return say`${size(shape.diameterMm, shape.wallMm)} round tube`;
 	}
 }

@@ -3,6 +3,7 @@ import { writeNumber } from '../quantity/write.js';
 import type { Context } from './context.js';
 import type { Field } from './field.js';
 import type { Refusal } from './sizing.js';
+import { phrase, sayFor } from './translate.js';
 import { writeIn } from './value.js';
 
 /**
@@ -29,15 +30,16 @@ function toRefusal(
 ): Refusal {
 	const owner = innerField(field, issue.path) ?? field;
 	const read = readAt(value, issue.path);
-	const label = owner.meta.label;
+	const label = phrase(context, owner.meta.label);
+	const say = sayFor(context);
 	const shown = show(owner, read, context);
 	const accepted = acceptedBy(owner, context);
 	const text =
 		read === undefined
-			? `The ${label} is missing.`
+			? say`The ${label} is missing.`
 			: issue.code === 'too_small' || issue.code === 'too_big'
-				? `I read ${shown} as the ${label}; that can't be.`
-				: `I can't use ${shown} as the ${label}.`;
+				? say`I read ${shown} as the ${label}; that can't be.`
+				: say`I can't use ${shown} as the ${label}.`;
 	return { code: 'out-of-range', text, instead: accepted, field: name };
 }
 
@@ -60,34 +62,37 @@ function show(field: Field, value: unknown, context: Context): string {
 	if (typeof value === 'number' && field.type.sort === 'quantity') return writeIn(field.type, value, context);
 	if (typeof value === 'number') return writeNumber(value, 3);
 	if (typeof value === 'string') return `"${value.slice(0, 60)}"`;
-	return Array.isArray(value) ? `a list of ${value.length}` : String(value);
+	return Array.isArray(value) ? sayFor(context)`a list of ${value.length}` : String(value);
 }
 
 /** What a field takes, in a sentence. */
 export function acceptedBy(field: Field, context: Context): string {
 	const { type } = field;
-	const label = field.meta.label;
+	const label = phrase(context, field.meta.label);
+	const say = sayFor(context);
 	switch (type.sort) {
 		case 'quantity':
-			return `The ${label} must be from ${writeIn(type, type.min, context)} to ${writeIn(type, type.max, context)}.`;
+			return say`The ${label} must be from ${writeIn(type, type.min, context)} to ${writeIn(type, type.max, context)}.`;
 		case 'count':
 		case 'number':
-			return `The ${label} must be ${type.sort === 'count' ? 'a whole number ' : ''}from ${writeNumber(type.min, 3)} to ${writeNumber(type.max, 3)}.`;
+			return type.sort === 'count'
+				? say`The ${label} must be a whole number from ${writeNumber(type.min, 3)} to ${writeNumber(type.max, 3)}.`
+				: say`The ${label} must be from ${writeNumber(type.min, 3)} to ${writeNumber(type.max, 3)}.`;
 		case 'choice':
-			return `The ${label} is one of: ${Object.values(type.options)
-				.map((words) => words[0])
+			return say`The ${label} is one of: ${Object.values(type.options)
+				.map((words) => phrase(context, words[0] ?? ''))
 				.join(', ')}.`;
 		case 'flag':
-			return `The ${label} is yes or no.`;
+			return say`The ${label} is yes or no.`;
 		case 'conductor':
-			return `The ${label} is a size such as 4 AWG, 2/0 AWG or 35 mm².`;
+			return say`The ${label} is a size such as 4 AWG, 2/0 AWG or 35 mm².`;
 		case 'text':
-			return `The ${label} is a name of up to 200 characters.`;
+			return say`The ${label} is a name of up to 200 characters.`;
 		case 'place':
-			return `The ${label} is the name of a place, such as "Flagstaff".`;
+			return say`The ${label} is the name of a place, such as "Flagstaff".`;
 		case 'month':
-			return `The ${label} is a month, such as "March".`;
+			return say`The ${label} is a month, such as "March".`;
 		case 'list':
-			return `The ${label} holds 1 to ${type.max} items.`;
+			return say`The ${label} holds 1 to ${type.max} items.`;
 	}
 }

@@ -4,6 +4,7 @@ import { baseUnitOf, type Field } from './field.js';
 import { problemsOf } from './problems.js';
 import { Sheet } from './sheet.js';
 import type { Assumption, Missing, Outcome, Refusal } from './sizing.js';
+import { phrase, sayFor } from './translate.js';
 import { showValue } from './value.js';
 
 /**
@@ -27,10 +28,12 @@ export function runTopic(
 		refusals.push(...problems);
 		if (problems.length === 0) input[name] = value;
 	}
-	refusals.push(...topic.contradictions(input as never, context));
+	for (const one of topic.contradictions(input as never, context)) {
+		refusals.push({ ...one, text: phrase(context, one.text), instead: phrase(context, one.instead) });
+	}
 	if (refusals.length > 0) return { status: 'refused', topic: topic.name, refusals };
 
-	const missing = missingOf(topic, input);
+	const missing = missingOf(topic, input, context);
 	if (missing.length > 0) return { status: 'needs-input', topic: topic.name, missing };
 
 	const present = new Set(Object.keys(input));
@@ -42,11 +45,11 @@ export function runTopic(
 		input[name] = taken;
 		assumed.push({
 			name,
-			label: field.meta.label,
+			label: phrase(context, field.meta.label),
 			value: typeof taken === 'object' ? JSON.stringify(taken) : taken,
 			unit: baseUnitOf(field),
 			text: showValue(field, taken, context),
-			why,
+			why: phrase(context, why),
 			confirm,
 		});
 	}
@@ -63,21 +66,23 @@ export function runTopic(
 	}
 }
 
-function missingOf(topic: AnyTopic, input: Readonly<Record<string, unknown>>): Missing[] {
+function missingOf(topic: AnyTopic, input: Readonly<Record<string, unknown>>, context: Context): Missing[] {
 	const missing: Missing[] = [];
 	for (const [name, field] of Object.entries(topic.fields)) {
 		if (field.presence === 'required' && input[name] === undefined) {
-			missing.push({ name, label: field.meta.label, question: questionOf(field) });
+			missing.push({ name, label: phrase(context, field.meta.label), question: questionOf(field, context) });
 		}
 	}
 	for (const need of topic.needs) {
 		const first = need.anyOf[0];
 		if (first === undefined || need.anyOf.some((name) => input[name] !== undefined)) continue;
-		missing.push({ name: first, label: (topic.fields[first] as Field).meta.label, question: need.question });
+		const label = phrase(context, (topic.fields[first] as Field).meta.label);
+		missing.push({ name: first, label, question: phrase(context, need.question) });
 	}
 	return missing;
 }
 
-function questionOf(field: Field): string {
-	return field.meta.question ?? `What is the ${field.meta.label}?`;
+function questionOf(field: Field, context: Context): string {
+	const { label, question } = field.meta;
+	return question === null ? sayFor(context)`What is the ${label}?` : phrase(context, question);
 }

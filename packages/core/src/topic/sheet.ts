@@ -17,7 +17,7 @@ import type {
 	Tipping,
 } from './sizing.js';
 import { type Source, sourceText } from './source.js';
-import { translate } from './translate.js';
+import { figuresOf, phrase, type Say, sayFor } from './translate.js';
 
 /** What a calculation ends in. */
 export type Decision =
@@ -62,6 +62,7 @@ export class Sheet {
 		this.#topic = topic;
 		this.context = context;
 		this.rules = ruleSetOf(context.region);
+		this.say = sayFor(context);
 		this.#given = given;
 		this.#assumed = [...assumed];
 	}
@@ -75,8 +76,7 @@ export class Sheet {
 	 * A sentence for people. Use it for every text with values in it, so that it can be said in another language:
 	 * sheet.say`Drop ${drop} of ${limit}`.
 	 */
-	say = (strings: TemplateStringsArray, ...values: readonly (string | number)[]): string =>
-		translate(this.context.language, strings, values);
+	readonly say: Say;
 
 	/** A value in its kind's base unit, written in the asker's unit habit. */
 	show(kind: KindName, value: number, options: WriteOptions = {}): string {
@@ -87,7 +87,7 @@ export class Sheet {
 	result(name: string, label: string, value: number | string, valued: Valued = {}): void {
 		this.#results.push({
 			name,
-			label: this.say`${label}`,
+			label: this.#phrase(label),
 			value,
 			unit: unitOf(valued),
 			text: this.#text(value, valued),
@@ -103,7 +103,7 @@ export class Sheet {
 		valued: Valued & { readonly source: Source },
 	): void {
 		this.#working.push({
-			label,
+			label: this.#phrase(label),
 			formula,
 			substituted,
 			value,
@@ -123,23 +123,23 @@ export class Sheet {
 	): void {
 		this.#assumed.push({
 			name,
-			label,
+			label: this.#phrase(label),
 			value,
 			unit: unitOf(options),
-			text: typeof value === 'boolean' ? (value ? 'yes' : 'no') : this.#text(value, options),
-			why,
+			text: typeof value === 'boolean' ? this.#phrase(value ? 'yes' : 'no') : this.#text(value, options),
+			why: this.#phrase(why),
 			confirm: options.confirm ?? false,
 		});
 	}
 
 	/** Something the person must know about this answer. */
 	finding(severity: Severity, code: string, text: string, source: Source): void {
-		this.#findings.push({ code, severity, text, source: sourceText(source) });
+		this.#findings.push({ code, severity, text: this.#phrase(text), source: sourceText(source) });
 	}
 
 	/** A standing caution of this kind of work. */
 	caution(...texts: readonly string[]): void {
-		for (const text of texts) this.#cautions.add(text);
+		for (const text of texts) this.#cautions.add(this.#phrase(text));
 	}
 
 	source(...sources: readonly Source[]): void {
@@ -148,12 +148,18 @@ export class Sheet {
 
 	/** What one step smaller or larger would give. */
 	neighbour(choice: string, passes: boolean, text: string): void {
-		this.#neighbours.push({ choice, passes, text });
+		this.#neighbours.push({ choice: this.#phrase(choice), passes, text: this.#phrase(text) });
 	}
 
 	/** How far an input can move before the choice changes. */
 	tipping(name: string, label: string, value: number, text: string, valued: Valued): void {
-		this.#tipping.push({ name, label, value, unit: unitOf(valued), text });
+		this.#tipping.push({
+			name,
+			label: this.#phrase(label),
+			value,
+			unit: unitOf(valued),
+			text: this.#phrase(text),
+		});
 	}
 
 	/**
@@ -181,20 +187,30 @@ export class Sheet {
 	): Decision {
 		return {
 			kind: 'answer',
-			headline,
-			governedBy: options.governedBy ?? null,
-			because: options.because ?? null,
+			headline: this.#phrase(headline),
+			governedBy: options.governedBy === undefined ? null : this.#phrase(options.governedBy),
+			because: options.because === undefined ? null : this.#phrase(options.because),
 		};
 	}
 
 	/** One number is missing that the declaration alone could not tell. */
 	ask(...missing: readonly Missing[]): Decision {
-		return { kind: 'ask', missing };
+		return {
+			kind: 'ask',
+			missing: missing.map((one) => ({
+				...one,
+				label: this.#phrase(one.label),
+				question: this.#phrase(one.question),
+			})),
+		};
 	}
 
 	/** No answer: unsafe, impossible or contradictory, with what would be right. */
 	refuse(code: Refusal['code'], text: string, instead: string, field: string | null = null): Decision {
-		return { kind: 'refuse', refusals: [{ code, text, instead, field }] };
+		return {
+			kind: 'refuse',
+			refusals: [{ code, text: this.#phrase(text), instead: this.#phrase(instead), field }],
+		};
 	}
 
 	/** The record, once the calculation has decided. */
@@ -218,10 +234,16 @@ export class Sheet {
 	}
 
 	#text(value: number | string, valued: Valued): string {
-		if (typeof value === 'string') return value;
-		if (valued.kind !== undefined) return this.show(valued.kind, value, valued.write);
+		if (typeof value === 'string') return this.#phrase(value);
+		if (valued.kind !== undefined)
+			return figuresOf(this.context, this.show(valued.kind, value, valued.write));
 		const figure = writeNumber(value, valued.write?.decimals ?? 2, valued.write?.round);
-		return valued.unit === undefined ? figure : `${figure} ${valued.unit}`;
+		const text = valued.unit === undefined ? figure : `${figure} ${this.#phrase(valued.unit)}`;
+		return figuresOf(this.context, text);
+	}
+
+	#phrase(text: string): string {
+		return phrase(this.context, text);
 	}
 }
 

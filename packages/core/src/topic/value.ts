@@ -1,6 +1,7 @@
 import { write, writeNumber } from '../quantity/write.js';
 import type { Context } from './context.js';
 import type { Field, FieldType, FieldValue } from './field.js';
+import { figuresOf, phrase } from './translate.js';
 
 export const monthNames = [
 	'January',
@@ -29,12 +30,14 @@ export function writeIn(
 /** A field's value as a person reads it. */
 export function showValue(field: Field, value: FieldValue, context: Context): string {
 	const { type } = field;
-	if (typeof value === 'boolean') return value ? 'yes' : 'no';
-	if (typeof value === 'string') return type.sort === 'choice' ? (type.options[value]?.[0] ?? value) : value;
+	if (typeof value === 'boolean') return phrase(context, value ? 'yes' : 'no');
+	if (typeof value === 'string') {
+		return type.sort === 'choice' ? phrase(context, type.options[value]?.[0] ?? value) : value;
+	}
 	if (typeof value === 'number') {
-		if (type.sort === 'quantity') return writeIn(type, value, context);
-		if (type.sort === 'month') return monthNames[value - 1] ?? String(value);
-		return writeNumber(value, 3);
+		if (type.sort === 'quantity') return figuresOf(context, writeIn(type, value, context));
+		if (type.sort === 'month') return phrase(context, monthNames[value - 1] ?? String(value));
+		return figuresOf(context, writeNumber(value, 3));
 	}
 	if (type.sort !== 'list') return JSON.stringify(value);
 	return value

@@ -6,6 +6,7 @@ import { type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import type { Refusal } from '../topic/sizing.js';
 import { physics, practice } from '../topic/source.js';
+import { sayFor } from '../topic/translate.js';
 import { drawdownL, mostStartsPerH, type PumpCycle, pumpCycle, waterHeldL } from '../water/accumulator.js';
 import { cautionPressure } from '../water/cautions.js';
 
@@ -211,13 +212,14 @@ export const accumulator = declareTopic({
 
 /** Pressures in an order that no pump and no gas can have. */
 function pressureContradictions(given: Partial<Given>, context: Context): Refusal[] {
+	const say = sayFor(context);
 	const { cutInKPa, cutOutKPa } = pressuresOf(given);
 	const { prechargeKPa, pressureSwitch } = given;
 	if (pressureSwitch !== undefined && !new RegExp(`^${switchPattern}$`, 'i').test(pressureSwitch)) {
 		return [
 			{
 				code: 'out-of-range',
-				text: `I can't use "${pressureSwitch}" as the pressure switch.`,
+				text: say`I can't use "${pressureSwitch}" as the pressure switch.`,
 				instead: 'It is written as cut-in and cut-out in psi: 30/50.',
 				field: 'pressureSwitch',
 			},
@@ -229,8 +231,8 @@ function pressureContradictions(given: Partial<Given>, context: Context): Refusa
 		return [
 			{
 				code: 'contradiction',
-				text: `The pump can't stop at ${pressure(cutOutKPa)} and start at ${pressure(cutInKPa)}.`,
-				instead: `The cut-out pressure lies at least ${pressure(leastSpanKPa)} above the cut-in pressure.`,
+				text: say`The pump can't stop at ${pressure(cutOutKPa)} and start at ${pressure(cutInKPa)}.`,
+				instead: say`The cut-out pressure lies at least ${pressure(leastSpanKPa)} above the cut-in pressure.`,
 				field: 'cutOutKPa',
 			},
 		];
@@ -239,7 +241,7 @@ function pressureContradictions(given: Partial<Given>, context: Context): Refusa
 	return [
 		{
 			code: 'impossible',
-			text: `With a pre-charge of ${pressure(prechargeKPa)} no water gets in before the pump stops at ${pressure(cutOutKPa)}.`,
+			text: say`With a pre-charge of ${pressure(prechargeKPa)} no water gets in before the pump stops at ${pressure(cutOutKPa)}.`,
 			instead: 'Set the pre-charge just below the cut-in pressure.',
 			field: 'prechargeKPa',
 		},
@@ -280,7 +282,7 @@ function calculateAccumulator(given: Given, sheet: Sheet) {
 		unit: '1/h',
 		write: { round: 'up', decimals: 0 },
 	});
-	sheet.result('volumeForCalm', `accumulator for ${mostStarts} starts an hour at most`, calmL, up);
+	sheet.result('volumeForCalm', sheet.say`accumulator for ${mostStarts} starts an hour at most`, calmL, up);
 	sheet.result('bestPrecharge', 'best pre-charge', bestKPa, { kind: 'pressure', write: { round: 'down' } });
 	sheet.result('bestDrawdown', 'water without the pump at the best pre-charge', bestL, down);
 	const cycle = input.drawLMin === undefined ? null : pumpCycle(drawdown, input.drawLMin, input.pumpLMin);

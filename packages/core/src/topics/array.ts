@@ -418,7 +418,7 @@ function lowAt(where: Place, sheet: Sheet): number {
 		'lowC',
 		'lowest temperature',
 		low.valueC,
-		low.standIn ?? sheet.say`mean of each year's lowest hour at ${where.stationName}`,
+		low.standIn?.(sheet.say) ?? sheet.say`mean of each year's lowest hour at ${where.stationName}`,
 		{ kind: 'temperature', confirm: true },
 	);
 	sheet.source(low.source);
@@ -435,7 +435,7 @@ function hotAt(where: Place | null, sheet: Sheet): number {
 		'hotC',
 		'hottest air',
 		hot.valueC,
-		hot.standIn ?? sheet.say`exceeded in 0.4 % of the hours at ${where.stationName}`,
+		hot.standIn?.(sheet.say) ?? sheet.say`exceeded in 0.4 % of the hours at ${where.stationName}`,
 		{ kind: 'temperature' },
 	);
 	sheet.source(hot.source);

@@ -384,7 +384,7 @@ function usualDepth(chemistry: Chemistry, sheet: Sheet): number {
 		'depthOfDischarge',
 		'depth of discharge',
 		chemistry.depthOfDischarge,
-		`usual for ${chemistry.label} that shall last (practice)`,
+		sheet.say`usual for ${chemistry.label} that shall last (practice)`,
 		{ kind: 'fraction' },
 	);
 	return chemistry.depthOfDischarge;

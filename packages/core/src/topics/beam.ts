@@ -764,7 +764,7 @@ const holdingText: Readonly<Record<Holding, string>> = {
 };
 
 function nameOf(shape: Shape, sheet: Sheet): string {
-	return shapeName(shape, sheet.context.units === 'us' ? 'in' : 'mm');
+	return shapeName(shape, sheet.context.units === 'us' ? 'in' : 'mm', sheet.say);
 }
 
 function secondMomentFormula(shape: Shape): string {
@@ -929,13 +929,13 @@ function writeResults(one: Case, factor: number | null, spanLimitM: number, shee
 	const sides = input.holding === 'cantilever' ? ['Wall'] : ['Left', 'Right'];
 	solved.reactions.forEach((reaction, index) => {
 		const side = sides[index] as string;
-		sheet.result(`reaction${side}`, `${side.toLowerCase()} support carries`, reaction.forceN, {
+		sheet.result(`reaction${side}`, sheet.say`${side.toLowerCase()} support carries`, reaction.forceN, {
 			kind: 'force',
 		});
 		if (reaction.momentNm !== 0) {
 			sheet.result(
 				`couple${side}`,
-				`${side.toLowerCase()} support holds a couple of`,
+				sheet.say`${side.toLowerCase()} support holds a couple of`,
 				Math.abs(reaction.momentNm),
 				{
 					kind: 'moment',

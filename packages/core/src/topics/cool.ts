@@ -460,7 +460,7 @@ function climateOf(input: Input, sheet: Sheet): Climate | ReturnType<Sheet['ask'
 				'outsideC',
 				'highest outside temperature',
 				highC,
-				design.standIn ?? `the design high of ${found.name}`,
+				design.standIn?.(sheet.say) ?? sheet.say`the design high of ${found.name}`,
 				{
 					kind: 'temperature',
 				},

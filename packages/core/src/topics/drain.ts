@@ -202,7 +202,7 @@ function calculateDrain(input: Input, sheet: Sheet) {
 	if (areaM2 > 6) {
 		return sheet.refuse(
 			'contradiction',
-			`${sheet.show('volume', input.volumeL)} only ${sheet.show('length', input.depthM, { decimals: 2 })} deep would cover ${sheet.show('area', areaM2)}.`,
+			sheet.say`${sheet.show('volume', input.volumeL)} only ${sheet.show('length', input.depthM, { decimals: 2 })} deep would cover ${sheet.show('area', areaM2)}.`,
 			'Check the volume and the depth of the water.',
 			'depthM',
 		);
@@ -218,7 +218,7 @@ function calculateDrain(input: Input, sheet: Sheet) {
 	if (valveMm === undefined) {
 		return sheet.refuse(
 			'impossible',
-			`No valve up to ${sheet.show('thickness', valveBoresMm.at(-1) ?? 0)} empties it in ${sheet.show('duration', input.wantedH ?? 0)}${input.hoseLengthM === undefined ? '' : ' through that hose'}.`,
+			sheet.say`No valve up to ${sheet.show('thickness', valveBoresMm.at(-1) ?? 0)} empties it in ${sheet.show('duration', input.wantedH ?? 0)}${input.hoseLengthM === undefined ? '' : sheet.say` through that hose`}.`,
 			'Allow more time, a wider or shorter hose, or more fall.',
 			'wantedH',
 		);

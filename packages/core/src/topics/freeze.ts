@@ -362,7 +362,7 @@ function calculateFreeze(input: Input, sheet: Sheet) {
 				'outsideC',
 				'temperature around it',
 				outsideC,
-				low.standIn ?? `the design low of ${found.name}`,
+				low.standIn?.(sheet.say) ?? sheet.say`the design low of ${found.name}`,
 				{
 					kind: 'temperature',
 					confirm: true,

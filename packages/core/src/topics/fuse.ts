@@ -285,15 +285,15 @@ function calculateFuse(input: Input, sheet: Sheet) {
 	if (size === null) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read "${input.size}" as the conductor; no such size is in my tables.`,
-			`Name one of: ${sheet.rules.sizes.map((one) => one.name).join(', ')}.`,
+			sheet.say`I read "${input.size}" as the conductor; no such size is in my tables.`,
+			sheet.say`Name one of: ${sheet.rules.sizes.map((one) => one.name).join(', ')}.`,
 			'size',
 		);
 	}
 	if (input.ambientC >= input.insulationC) {
 		return sheet.refuse(
 			'impossible',
-			`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
+			sheet.say`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
 			'Choose a cable with a hotter insulation class or a cooler way.',
 			'ambientC',
 		);
@@ -309,8 +309,8 @@ function calculateFuse(input: Input, sheet: Sheet) {
 	if (check === null) {
 		return sheet.refuse(
 			'not-covered',
-			`I have no ampacity for ${size.name} at ${sheet.show('temperature', input.insulationC, { unit: '°C' })} insulation under these rules.`,
-			`Name a size of this region's range: ${sheet.rules.sizes.map((one) => one.name).join(', ')}.`,
+			sheet.say`I have no ampacity for ${size.name} at ${sheet.show('temperature', input.insulationC, { unit: '°C' })} insulation under these rules.`,
+			sheet.say`Name a size of this region's range: ${sheet.rules.sizes.map((one) => one.name).join(', ')}.`,
 			'size',
 		);
 	}
@@ -388,7 +388,7 @@ function classVoltage(input: Input, sheet: Sheet) {
 	if (classV !== null) return classV;
 	return sheet.refuse(
 		'out-of-range',
-		`I read ${sheet.show('voltage', voltageV)} as the bank voltage; banks are not built so.`,
+		sheet.say`I read ${sheet.show('voltage', voltageV)} as the bank voltage; banks are not built so.`,
 		'Name a bank of 12, 24, 36 or 48 V.',
 		'bankV',
 	);
@@ -709,14 +709,14 @@ function writeOpening(judged: Judged, fuseClass: FuseClass | null): void {
 	for (const { share, leastS, mostS, source } of times) {
 		const at = percent(share);
 		if (mostS === null) {
-			sheet.result('holdCurrent', `carries at least 100 h (${at} %)`, share * ratingA, {
+			sheet.result('holdCurrent', sheet.say`carries at least 100 h (${at} %)`, share * ratingA, {
 				kind: 'current',
 				write: { round: 'down' },
 			});
 		} else {
 			if (leastS !== null)
-				sheet.result(`opens${at}LeastS`, `at ${at} % opens no sooner than`, leastS, { unit: 's' });
-			sheet.result(`opens${at}MostS`, `at ${at} % opens no later than`, mostS, { unit: 's' });
+				sheet.result(`opens${at}LeastS`, sheet.say`at ${at} % opens no sooner than`, leastS, { unit: 's' });
+			sheet.result(`opens${at}MostS`, sheet.say`at ${at} % opens no later than`, mostS, { unit: 's' });
 		}
 		sheet.source(source);
 	}

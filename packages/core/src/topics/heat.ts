@@ -295,7 +295,7 @@ function calculateHeat(input: Input, sheet: Sheet) {
 	if (climate.outsideC >= input.insideC) {
 		return sheet.refuse(
 			'contradiction',
-			`It is ${sheet.show('temperature', climate.outsideC)} outside and ${sheet.show('temperature', input.insideC)} is wanted inside: no heat is lost.`,
+			sheet.say`It is ${sheet.show('temperature', climate.outsideC)} outside and ${sheet.show('temperature', input.insideC)} is wanted inside: no heat is lost.`,
 			'Give an outside temperature below the inside one; for the opposite ask the cool topic.',
 			'outsideC',
 		);
@@ -356,7 +356,7 @@ function climateOf(input: Input, sheet: Sheet): Climate | ReturnType<Sheet['ask'
 				'outsideC',
 				'outside temperature',
 				outsideC,
-				low.standIn ?? `the design low of ${found.name}`,
+				low.standIn?.(sheet.say) ?? sheet.say`the design low of ${found.name}`,
 				{
 					kind: 'temperature',
 				},
@@ -365,7 +365,9 @@ function climateOf(input: Input, sheet: Sheet): Climate | ReturnType<Sheet['ask'
 		}
 		if (altitudeM === undefined) {
 			altitudeM = found.elevationM;
-			sheet.assume('altitudeM', 'altitude', altitudeM, `that of ${found.stationName}`, { kind: 'length' });
+			sheet.assume('altitudeM', 'altitude', altitudeM, sheet.say`that of ${found.stationName}`, {
+				kind: 'length',
+			});
 		}
 	}
 	if (outsideC === undefined) throw new Error('the declaration asks for a temperature or a place');
@@ -483,7 +485,12 @@ function writeResults(sheet: Sheet, loss: Loss, heater: Heater, night: Night): v
 	});
 	const difference = loss.totalW / loss.totalWK;
 	for (const part of loss.parts) {
-		sheet.result(`${resultName(part.name)}Loss`, `through: ${part.name}`, part.lossWK * difference, up);
+		sheet.result(
+			`${resultName(part.name)}Loss`,
+			sheet.say`through: ${part.name}`,
+			part.lossWK * difference,
+			up,
+		);
 	}
 	sheet.result('airLoss', 'through: air', loss.airWK * difference, up);
 	const walls = loss.parts.find((part) => part.name === 'walls');

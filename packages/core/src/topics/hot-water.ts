@@ -311,7 +311,7 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 	if (input.hotC <= input.coldC) {
 		return sheet.refuse(
 			'contradiction',
-			`Hot water of ${sheet.show('temperature', input.hotC)} from cold of ${sheet.show('temperature', input.coldC)} needs no heater.`,
+			sheet.say`Hot water of ${sheet.show('temperature', input.hotC)} from cold of ${sheet.show('temperature', input.coldC)} needs no heater.`,
 			'The hot temperature lies above the cold one.',
 			'hotC',
 		);
@@ -319,7 +319,7 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 	if (input.showerC <= input.coldC) {
 		return sheet.refuse(
 			'contradiction',
-			`A shower of ${sheet.show('temperature', input.showerC)} needs no hot water: the cold is ${sheet.show('temperature', input.coldC)}.`,
+			sheet.say`A shower of ${sheet.show('temperature', input.showerC)} needs no hot water: the cold is ${sheet.show('temperature', input.coldC)}.`,
 			'The shower lies between cold and hot.',
 			'showerC',
 		);
@@ -327,7 +327,7 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 	if (input.voltageV > 60 && input.voltageV < 100) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read ${sheet.show('voltage', input.voltageV)}, which is neither a battery nor a mains voltage.`,
+			sheet.say`I read ${sheet.show('voltage', input.voltageV)}, which is neither a battery nor a mains voltage.`,
 			'Batteries are 12, 24 or 48 V (up to 60 V); mains is 100 to 250 V.',
 			'voltageV',
 		);
@@ -337,7 +337,7 @@ function calculateHotWater(input: Input, sheet: Sheet) {
 	if (figures.timeH === Number.POSITIVE_INFINITY) {
 		return sheet.refuse(
 			'impossible',
-			`${sheet.show('power', input.powerW as number)} never brings it to ${sheet.show('temperature', input.hotC)}: standing loss alone is ${sheet.show('power', figures.standbyW, { round: 'up' })}.`,
+			sheet.say`${sheet.show('power', input.powerW as number)} never brings it to ${sheet.show('temperature', input.hotC)}: standing loss alone is ${sheet.show('power', figures.standbyW, { round: 'up' })}.`,
 			'Give more power, more insulation or a lower temperature.',
 			'powerW',
 		);

@@ -289,7 +289,7 @@ function cutoffOf(input: Input, classV: number, sheet: Sheet): number {
 		lowV,
 		named === undefined
 			? 'the safe side: LiFePO4 at 2.5 V a cell is lower than lead-acid at 1.75 V a cell'
-			: `end of discharge of ${chemistries[named].label}`,
+			: sheet.say`end of discharge of ${chemistries[named].label}`,
 		{ kind: 'voltage' },
 	);
 	return lowV;

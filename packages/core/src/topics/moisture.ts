@@ -319,7 +319,7 @@ function calculateMoisture(input: Input, sheet: Sheet) {
 				'outsideC',
 				'outside temperature',
 				outsideC,
-				low.standIn ?? `the design low of ${found.name}`,
+				low.standIn?.(sheet.say) ?? sheet.say`the design low of ${found.name}`,
 				{
 					kind: 'temperature',
 				},
@@ -331,7 +331,7 @@ function calculateMoisture(input: Input, sheet: Sheet) {
 	if (outsideC >= input.insideC) {
 		return sheet.refuse(
 			'contradiction',
-			`It is ${sheet.show('temperature', outsideC)} outside and ${sheet.show('temperature', input.insideC)} inside: no inner surface is colder than the air.`,
+			sheet.say`It is ${sheet.show('temperature', outsideC)} outside and ${sheet.show('temperature', input.insideC)} inside: no inner surface is colder than the air.`,
 			'Give an outside temperature below the inside one.',
 			'outsideC',
 		);
@@ -467,14 +467,19 @@ function writeResults(
 	for (const surface of surfaces) {
 		sheet.result(
 			`${surface.name}Temperature`,
-			`temperature of the ${surfaceText[surface.name]}`,
+			sheet.say`temperature of the ${surfaceText[surface.name]}`,
 			surface.temperatureC,
 			{
 				kind: 'temperature',
 				write: { decimals: 1, round: 'down' },
 			},
 		);
-		sheet.result(`${surface.name}Airflow`, `air for the ${surfaceText[surface.name]}`, surface.nightM3H, up);
+		sheet.result(
+			`${surface.name}Airflow`,
+			sheet.say`air for the ${surfaceText[surface.name]}`,
+			surface.nightM3H,
+			up,
+		);
 	}
 	const ratio = wettingRatio(target.temperatureC, pressurePa);
 	sheet.result(

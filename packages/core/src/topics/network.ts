@@ -111,7 +111,7 @@ const kirchhoff = physics("Kirchhoff's laws, solved by nodal analysis");
 const mostShown = 40;
 
 function calculateNetwork(input: Input, sheet: Sheet) {
-	const parts = readParts(input.parts);
+	const parts = readParts(input.parts, sheet.say);
 	if ('missing' in parts) return sheet.ask(parts.missing);
 	if ('refusal' in parts) {
 		const { code, text: what, instead, field } = parts.refusal;
@@ -123,8 +123,8 @@ function calculateNetwork(input: Input, sheet: Sheet) {
 	if (!nodes.has(source)) {
 		return sheet.refuse(
 			'contradiction',
-			`I read "${source}" as the node that the source feeds, but no segment begins there.`,
-			`Name one of: ${[...nodes].join(', ')}.`,
+			sheet.say`I read "${source}" as the node that the source feeds, but no segment begins there.`,
+			sheet.say`Name one of: ${[...nodes].join(', ')}.`,
 			'sourceNode',
 		);
 	}
@@ -152,7 +152,7 @@ function calculateNetwork(input: Input, sheet: Sheet) {
 	if (input.ambientC >= input.insulationC) {
 		return sheet.refuse(
 			'impossible',
-			`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
+			sheet.say`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
 			'Choose a cable with a hotter insulation class or a cooler way.',
 			'ambientC',
 		);
@@ -161,7 +161,7 @@ function calculateNetwork(input: Input, sheet: Sheet) {
 	if (unknown !== null) {
 		return sheet.refuse(
 			'not-covered',
-			`I have no ampacity for the conductor of ${segmentName(unknown)} at ${sheet.show('temperature', input.insulationC, { unit: '°C' })} insulation.`,
+			sheet.say`I have no ampacity for the conductor of ${segmentName(unknown)} at ${sheet.show('temperature', input.insulationC, { unit: '°C' })} insulation.`,
 			'Name another size or insulation class.',
 			'parts',
 		);

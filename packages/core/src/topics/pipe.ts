@@ -309,7 +309,7 @@ function calculatePipe(input: Input, sheet: Sheet) {
 		if (sheet.isGiven('riseM')) {
 			return sheet.refuse(
 				'contradiction',
-				`A pipe of ${sheet.show('length', input.lengthM)} can't rise ${sheet.show('length', input.riseM)}.`,
+				sheet.say`A pipe of ${sheet.show('length', input.lengthM)} can't rise ${sheet.show('length', input.riseM)}.`,
 				'Give a rise no larger than the length of the pipe.',
 				'riseM',
 			);
@@ -320,8 +320,8 @@ function calculatePipe(input: Input, sheet: Sheet) {
 	if (input.pipe !== undefined && pexSizeWritten(input.pipe) === null) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read "${input.pipe}" as the pipe size; no such tubing is in my tables.`,
-			`Name one of: ${pexSizes.map((size) => size.name).join(', ')}; or the bore of a hose.`,
+			sheet.say`I read "${input.pipe}" as the pipe size; no such tubing is in my tables.`,
+			sheet.say`Name one of: ${pexSizes.map((size) => size.name).join(', ')}; or the bore of a hose.`,
 			'pipe',
 		);
 	}

@@ -452,7 +452,7 @@ function calculateRestraint(input: Input, sheet: Sheet) {
 		const best = candidates.at(-1) as Candidate;
 		return sheet.refuse(
 			'impossible',
-			sheet.say`No fixing in my table holds it: even ${nameOf(best)} would be loaded to ${percent(best.worst.utilisation)}.`,
+			sheet.say`No fixing in my table holds it: even ${nameOf(best, sheet)} would be loaded to ${percent(best.worst.utilisation)}.`,
 			sheet.say`Set the bolts further apart, hold the item at its top as well, lower it, use a thicker plate, or split the load.`,
 		);
 	}
@@ -461,21 +461,21 @@ function calculateRestraint(input: Input, sheet: Sheet) {
 	const larger = candidates[chosenIndex + 1];
 	if (smaller !== undefined) {
 		sheet.neighbour(
-			nameOf(smaller),
+			nameOf(smaller, sheet),
 			false,
 			sheet.say`${percent(smaller.worst.utilisation)} of what is allowed`,
 		);
 	}
 	if (larger !== undefined) {
 		sheet.neighbour(
-			nameOf(larger),
+			nameOf(larger, sheet),
 			larger.worst.utilisation <= 1,
 			sheet.say`${percent(larger.worst.utilisation)} of what is allowed`,
 		);
 	}
 	const mass = sheet.show('mass', input.massKg);
 	return sheet.answer(
-		sheet.say`${nameOf(chosen)} hold ${mass} at ${n(loadCase.forward)} g (${percent(chosen.worst.utilisation)} used)`,
+		sheet.say`${nameOf(chosen, sheet)} hold ${mass} at ${n(loadCase.forward)} g (${percent(chosen.worst.utilisation)} used)`,
 		{ governedBy: chosen.worst.direction, because: becauseOf(chosen, sheet) },
 	);
 }
@@ -487,8 +487,8 @@ interface Candidate {
 	readonly worst: BoltCheck;
 }
 
-function nameOf(one: Pick<Candidate, 'bolt' | 'howMany'>): string {
-	return `${one.howMany} × ${one.bolt.thread} class ${one.bolt.propertyClass}`;
+function nameOf(one: Pick<Candidate, 'bolt' | 'howMany'>, sheet: Sheet): string {
+	return sheet.say`${one.howMany} × ${one.bolt.thread} class ${one.bolt.propertyClass}`;
 }
 
 function percent(share: number): string {
@@ -675,10 +675,13 @@ function judgeNamed(
 	const enough = one.worst.utilisation <= 1;
 	sheet.result('verdict', 'verdict', enough ? 'enough' : 'too weak');
 	if (enough) {
-		return sheet.answer(sheet.say`${nameOf(one)} are enough (${percent(one.worst.utilisation)} used)`, {
-			governedBy: one.worst.direction,
-			because: becauseOf(one, sheet),
-		});
+		return sheet.answer(
+			sheet.say`${nameOf(one, sheet)} are enough (${percent(one.worst.utilisation)} used)`,
+			{
+				governedBy: one.worst.direction,
+				because: becauseOf(one, sheet),
+			},
+		);
 	}
 	const better = [one.howMany, ...triedCounts.filter((howMany) => howMany > one.howMany)]
 		.flatMap((howMany) =>
@@ -690,14 +693,14 @@ function judgeNamed(
 	const clears =
 		better === undefined
 			? sheet.say`Set the bolts further apart, hold the item at its top as well, or lower it.`
-			: sheet.say`${nameOf(better)} would hold (${percent(better.worst.utilisation)}).`;
+			: sheet.say`${nameOf(better, sheet)} would hold (${percent(better.worst.utilisation)}).`;
 	sheet.finding(
 		'danger',
 		'fixing-overloaded',
-		sheet.say`${nameOf(one)} are loaded to ${percent(one.worst.utilisation)} ${one.worst.direction}: the item comes loose. ${clears}`,
+		sheet.say`${nameOf(one, sheet)} are loaded to ${percent(one.worst.utilisation)} ${one.worst.direction}: the item comes loose. ${clears}`,
 		boltSource,
 	);
-	return sheet.answer(sheet.say`${nameOf(one)} are too weak (${percent(one.worst.utilisation)})`, {
+	return sheet.answer(sheet.say`${nameOf(one, sheet)} are too weak (${percent(one.worst.utilisation)})`, {
 		governedBy: one.worst.direction,
 		because: sheet.say`${becauseOf(one, sheet)} ${clears}`,
 	});

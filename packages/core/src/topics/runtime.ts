@@ -280,7 +280,7 @@ function usualFloor(bank: Bank, sheet: Sheet): number {
 		'toSoc',
 		'state of charge to stop at',
 		floor,
-		`usual for ${bank.chemistry.label} that shall last (practice)`,
+		sheet.say`usual for ${bank.chemistry.label} that shall last (practice)`,
 		{ kind: 'fraction', confirm: true },
 	);
 	return floor;

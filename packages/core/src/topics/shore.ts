@@ -22,6 +22,7 @@ import { declareTopic } from '../topic/declare.js';
 import { flag, type InputOf, list, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { fromMemory, physics, practice, published, type Source } from '../topic/source.js';
+import type { Say } from '../topic/translate.js';
 
 const fields = {
 	inletA: quantity({
@@ -460,7 +461,7 @@ function chargerOf(
 		'chargingV',
 		'charging voltage',
 		chargingV,
-		`upper end for ${chemistry.label}, where the charger draws most`,
+		sheet.say`upper end for ${chemistry.label}, where the charger draws most`,
 		{ kind: 'voltage' },
 	);
 	const charger: MainsCharger = {
@@ -502,8 +503,8 @@ function usualPowerFactor(sheet: Sheet): number {
 
 const n = (value: number, decimals = 2) => writeNumber(value, decimals);
 
-function chargerDraw(charger: Charger): Draw {
-	return { name: `charger at ${n(charger.fullA, 0)} A`, currentA: charger.inputA, continuous: true };
+function chargerDraw(charger: Charger, say: Say): Draw {
+	return { name: say`charger at ${n(charger.fullA, 0)} A`, currentA: charger.inputA, continuous: true };
 }
 
 function usableA(supply: Supply): number {
@@ -664,7 +665,7 @@ function answer(sheet: Sheet, all: Case, draws: readonly LoadDraw[], unsafeBy: s
 	const limit = sheet.show('current', supply.limitA);
 	const usable = sheet.show('current', usableA(supply), { round: 'down' });
 	const usablePower = sheet.show('power', usableA(supply) * all.mainsV, { round: 'down' });
-	const everything = charger === null ? draws : [...draws, chargerDraw(charger)];
+	const everything = charger === null ? draws : [...draws, chargerDraw(charger, sheet.say)];
 	if (everything.length === 0) {
 		return decide(
 			sheet.say`${usable} to use on ${limit}: ${usablePower}`,
@@ -751,10 +752,15 @@ function writeSets(sheet: Sheet, all: Case, lines: readonly SetLine[], aloneA: n
 		const used = sheet.show('current', sumA(line.members), { round: 'up' });
 		sheet.result(`set${index + 1}`, 'may run together', line.names);
 		if (line.limitA !== null) {
-			sheet.result(`set${index + 1}ChargerLimit`, `charger setting with ${line.names}`, line.limitA, {
-				kind: 'current',
-				write: { round: 'down' },
-			});
+			sheet.result(
+				`set${index + 1}ChargerLimit`,
+				sheet.say`charger setting with ${line.names}`,
+				line.limitA,
+				{
+					kind: 'current',
+					write: { round: 'down' },
+				},
+			);
 		}
 		writeSet(sheet, all, line);
 		sheet.neighbour(line.names, true, `${used}${chargerPart(sheet, line, charger)}`);

@@ -124,8 +124,8 @@ function calculateShortCircuit(input: Input, sheet: Sheet) {
 	if (input.size !== undefined && size === null) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read "${input.size}" as the cable; no such size is in my tables.`,
-			`Name one of: ${sheet.rules.sizes.map((one) => one.name).join(', ')}.`,
+			sheet.say`I read "${input.size}" as the cable; no such size is in my tables.`,
+			sheet.say`Name one of: ${sheet.rules.sizes.map((one) => one.name).join(', ')}.`,
 			'size',
 		);
 	}

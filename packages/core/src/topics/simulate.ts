@@ -142,7 +142,7 @@ function writeResults(sheet: Sheet, solved: SolvedSimulation, below: number): vo
 		kind: 'fraction',
 		write: { round: 'down', decimals: 0 },
 	});
-	sheet.result('lowestWhen', 'when it is lowest', whenText(plan, run.lowestHour));
+	sheet.result('lowestWhen', 'when it is lowest', whenText(plan, run.lowestHour, sheet.say));
 	sheet.result('endCharge', 'state of charge at the end', run.endSoc, {
 		kind: 'fraction',
 		write: { round: 'down', decimals: 0 },
@@ -328,6 +328,6 @@ function becauseOf(sheet: Sheet, plan: VanSimulation, run: Simulation): string {
 		run.shoreWh > 0 ? sheet.say`shore power could bring ${daily(run.shoreWh)}` : null,
 	].filter((one) => one !== null);
 	const from = offered.length === 0 ? sheet.say`nothing charges the bank` : offered.join(', ');
-	const when = sheet.say`Lowest ${whenText(plan, run.lowestHour)}.`;
+	const when = sheet.say`Lowest ${whenText(plan, run.lowestHour, sheet.say)}.`;
 	return `${sheet.say`${daily(run.demandWh)} a day asked for; ${from}.`} ${when}`;
 }

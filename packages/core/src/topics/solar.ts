@@ -218,7 +218,7 @@ function report(
 		kind: 'energy',
 		write: energyWrite(chosen.batteryWh, 'down'),
 	});
-	sheet.result('chargePerDay', `charge a day at ${classV} V`, chosen.batteryWh / classV, {
+	sheet.result('chargePerDay', sheet.say`charge a day at ${classV} V`, chosen.batteryWh / classV, {
 		kind: 'charge',
 		write: { round: 'down' },
 	});
@@ -310,10 +310,15 @@ function sizeArray(
 		kind: 'energy',
 		write: energyWrite(chosen.batteryWh * neededW, 'down'),
 	});
-	sheet.result('chargePerDay', `charge a day at ${classV} V with it`, (chosen.batteryWh * neededW) / classV, {
-		kind: 'charge',
-		write: { round: 'down' },
-	});
+	sheet.result(
+		'chargePerDay',
+		sheet.say`charge a day at ${classV} V with it`,
+		(chosen.batteryWh * neededW) / classV,
+		{
+			kind: 'charge',
+			write: { round: 'down' },
+		},
+	);
 	writeSun(sheet, chosen);
 	sheet.step(
 		'array for the need',
@@ -367,7 +372,7 @@ function writeYear(input: Input, sheet: Sheet, worst: DayYield, year: readonly D
 	});
 	if (input.month !== undefined) return;
 	for (const one of year) {
-		sheet.result(`energyPerDay${monthName(one)}`, `a day in ${monthName(one)}`, one.batteryWh, {
+		sheet.result(`energyPerDay${monthName(one)}`, sheet.say`a day in ${monthName(one)}`, one.batteryWh, {
 			kind: 'energy',
 			write: energyWrite(one.batteryWh, 'down'),
 		});

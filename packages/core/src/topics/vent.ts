@@ -278,7 +278,7 @@ function calculateVent(input: Input, sheet: Sheet) {
 	if (freeM2 !== null && (freeM2 < 1e-5 || freeM2 > 5)) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read an intake of ${areaText(sheet, freeM2 / input.freeShare, 'nearest')}; that can't be.`,
+			sheet.say`I read an intake of ${areaText(sheet, freeM2 / input.freeShare, 'nearest')}; that can't be.`,
 			'Name the opening as width by height, such as 6x10 in or 20x30 cm, or its area.',
 			'opening',
 		);
@@ -291,7 +291,7 @@ function calculateVent(input: Input, sheet: Sheet) {
 	if (fanM3H === null) {
 		return sheet.refuse(
 			'impossible',
-			`No such fan draws that much air through an opening of ${areaText(sheet, (freeM2 ?? 0) / input.freeShare, 'nearest')}.`,
+			sheet.say`No such fan draws that much air through an opening of ${areaText(sheet, (freeM2 ?? 0) / input.freeShare, 'nearest')}.`,
 			'Name a larger opening, fewer air changes or a fan with more pressure.',
 			'intakeM2',
 		);

@@ -394,7 +394,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 	if (input.supply === 'dc' && mains) {
 		return sheet.refuse(
 			'not-covered',
-			`I read ${sheet.show('voltage', input.voltageV)} direct current; low-voltage rules end at 60 V.`,
+			sheet.say`I read ${sheet.show('voltage', input.voltageV)} direct current; low-voltage rules end at 60 V.`,
 			'Name a bank of 12, 24 or 48 V, or a mains voltage of 100 to 250 V.',
 			'voltageV',
 		);
@@ -402,7 +402,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 	if ((mains && input.voltageV < 100) || (input.supply === 'mains' && !mains)) {
 		return sheet.refuse(
 			'out-of-range',
-			`I read ${sheet.show('voltage', input.voltageV)}, which is neither a battery nor a mains voltage.`,
+			sheet.say`I read ${sheet.show('voltage', input.voltageV)}, which is neither a battery nor a mains voltage.`,
 			'Batteries are 12, 24 or 48 V (up to 60 V); mains is 100 to 250 V.',
 			'voltageV',
 		);
@@ -419,7 +419,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 	if (currentA > 2000) {
 		return sheet.refuse(
 			'out-of-range',
-			`That power draws ${sheet.show('current', currentA)} at ${sheet.show('voltage', input.voltageV)}.`,
+			sheet.say`That power draws ${sheet.show('current', currentA)} at ${sheet.show('voltage', input.voltageV)}.`,
 			'Up to 2000 A is sized here; check power and voltage.',
 			'powerW',
 		);
@@ -427,7 +427,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 	if (input.ambientC >= input.insulationC) {
 		return sheet.refuse(
 			'impossible',
-			`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
+			sheet.say`At ${sheet.show('temperature', input.ambientC)} around it, insulation of ${sheet.show('temperature', input.insulationC, { unit: '°C' })} carries nothing.`,
 			'Choose a cable with a hotter insulation class or a cooler way.',
 			'ambientC',
 		);
@@ -459,8 +459,8 @@ function calculateWire(input: Input, sheet: Sheet) {
 		if (named === null) {
 			return sheet.refuse(
 				'out-of-range',
-				`I read "${input.size}" as the size to be checked; no such size is in my tables.`,
-				`Name one of: ${rules.sizes.map((size) => size.name).join(', ')}.`,
+				sheet.say`I read "${input.size}" as the size to be checked; no such size is in my tables.`,
+				sheet.say`Name one of: ${rules.sizes.map((size) => size.name).join(', ')}.`,
 				'size',
 			);
 		}

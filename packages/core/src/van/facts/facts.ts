@@ -4,7 +4,7 @@ import { type RuleSet, ruleSetOf } from '../../rules/rules.js';
 import type { Context } from '../../topic/context.js';
 import { runTopic } from '../../topic/run.js';
 import type { Finding, Outcome } from '../../topic/sizing.js';
-import { translate } from '../../topic/translate.js';
+import { type Say, sayFor } from '../../topic/translate.js';
 import { topicNamed } from '../../topics/index.js';
 import { labelOf, type Piece, type Van } from '../van.js';
 
@@ -19,6 +19,7 @@ export class Facts {
 		this.van = van;
 		this.context = context;
 		this.rules = ruleSetOf(context.region);
+		this.say = sayFor(context);
 	}
 
 	pieces(...kinds: readonly string[]): readonly Piece[] {
@@ -44,8 +45,7 @@ export class Facts {
 	}
 
 	/** A sentence for people; see `Sheet.say`. */
-	say = (strings: TemplateStringsArray, ...values: readonly (string | number)[]): string =>
-		translate(this.context.language, strings, values);
+	readonly say: Say;
 
 	show(kind: KindName, value: number, options: WriteOptions = {}): string {
 		return write(kind, value, this.context.units, options);

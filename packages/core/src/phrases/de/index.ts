@@ -1,0 +1,3 @@
+import type { Phrasebook } from '../phrasebook.js';
+
+export const german: Phrasebook = {};
