@@ -1,7 +1,7 @@
 import { Reader } from '@lugbook/language';
 import { type Json, type Log, openLog } from '@lugbook/log';
+import { buildExample, buildVerbs } from './build/verbs.js';
 import { ask } from './commands/ask.js';
-import { buildExample, buildVerbs } from './commands/build.js';
 import { logExample, logVerbs } from './commands/log.js';
 import { size } from './commands/size.js';
 import { failureAnswer, isLogError } from './failure.js';

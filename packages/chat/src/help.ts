@@ -1,5 +1,5 @@
+import { buildExample, buildVerbs } from './build/verbs.js';
 import { askHelp } from './commands/ask.js';
-import { buildExample, buildVerbs } from './commands/build.js';
 import { logExample, logVerbs } from './commands/log.js';
 import { sizeHelp } from './commands/size.js';
 import type { CommandName } from './message.js';

@@ -1,8 +1,9 @@
-import type { Context } from '@lugbook/core';
+import { type Context, restSchema } from '@lugbook/core';
 import type { Given, Previous } from '@lugbook/language';
 import type { Entry, Log } from '@lugbook/log';
 import { z } from 'zod';
 import { answerSchema } from './answer.js';
+import { isFromBuild } from './build/borrowed.js';
 
 const given = z.object({
 	name: z.string(),
@@ -23,8 +24,12 @@ const exchangeBodySchema = z.object({
 				units: z.enum(['us', 'metric']),
 				language: z.enum(['en', 'es', 'de']),
 			}),
+			/** equipment that the question spoke of */
+			named: z.array(z.string()).optional(),
 		})
 		.nullable(),
+	/** values of the build that the answer rests on */
+	rests: z.array(restSchema).optional(),
 	answer: answerSchema,
 });
 export type ExchangeBody = z.infer<typeof exchangeBodySchema>;
@@ -39,6 +44,8 @@ export interface Remembered extends Previous {
 	readonly entry: number;
 	readonly context: Context;
 	readonly exchange: ExchangeBody;
+	/** equipment that the question spoke of */
+	readonly named: readonly string[];
 }
 
 /** The question a message may go on with: the newest of its thread that had a topic. Read from the log, so it survives a restart. */
@@ -65,7 +72,9 @@ export async function lastQuestion(
 		if (exchange?.request != null && exchange.answer.status !== 'listed') {
 			return {
 				topic: exchange.request.topic,
-				given: exchange.request.given as Given[],
+				// What came from the build is asked of it anew: it may have changed since.
+				given: (exchange.request.given as Given[]).filter((given) => !isFromBuild(given)),
+				named: exchange.request.named ?? [],
 				asked: exchange.request.asked,
 				entry: entry.number,
 				context: exchange.request.context,

@@ -5,6 +5,7 @@ import {
 	calculationVersion,
 	type Field,
 	type Outcome,
+	type Rest,
 	runTopic,
 	showValue,
 	topicNamed,
@@ -19,10 +20,16 @@ export const exampleQuestion = '40A 12V 15 ft';
 export interface Worked {
 	readonly answer: Answer;
 	readonly request: ExchangeBody['request'];
+	/** values of the build that the answer rests on */
+	readonly rests?: readonly Rest[];
 }
 
-/** Calculates what was read. No log, no platform: the same reading gives the same answer. */
-export function workOut(reading: Reading): Worked {
+/**
+ * Calculates what was read. No log, no platform: the same reading gives the same answer.
+ *
+ * @param named equipment that the question spoke of
+ */
+export function workOut(reading: Reading, named: readonly string[] = []): Worked {
 	const topic = reading.topic === null ? null : topicNamed(reading.topic);
 	if (topic === null) return { answer: withoutTopic(reading), request: null };
 	const conflict = reading.conflicts[0];
@@ -36,7 +43,7 @@ export function workOut(reading: Reading): Worked {
 			notes: [...reading.notes],
 			unread: [...reading.unread],
 		},
-		request: requestOf(reading, topic, asked),
+		request: { ...requestOf(reading, topic, asked), ...(named.length === 0 ? {} : { named: [...named] }) },
 	};
 }
 
@@ -138,6 +145,7 @@ export function bodyOf(worked: Worked): ExchangeBody {
 	return {
 		version: calculationVersion,
 		request: worked.request,
+		...(worked.rests === undefined || worked.rests.length === 0 ? {} : { rests: [...worked.rests] }),
 		answer: { ...worked.answer, unread: [], entry: null },
 	};
 }

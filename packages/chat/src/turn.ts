@@ -71,11 +71,14 @@ export class Turn {
 		worked: Worked,
 		more: {
 			readonly follows?: number | null;
+			readonly replaces?: number | null;
+			/** where one message makes several entries, each has a delivery of its own */
+			readonly delivery?: string | null;
 			readonly parts?: readonly Part[];
 			readonly choices?: readonly Button[];
 		} = {},
 	): Promise<Reply> {
-		const { follows = null, parts = [], choices = [] } = more;
+		const { follows = null, replaces = null, parts = [], choices = [] } = more;
 		const audience = audienceOf(worked.answer);
 		if (this.incoming.keep === false) {
 			return withExtras(replyWith(worked.answer, build, audience), parts, choices);
@@ -85,6 +88,8 @@ export class Turn {
 			kind: 'exchange',
 			topic: worked.answer.topic,
 			follows,
+			replaces,
+			...(more.delivery === undefined ? {} : { delivery: more.delivery }),
 			state: worked.answer.status,
 			body: JSON.parse(JSON.stringify(bodyOf(worked))) as Json,
 		});

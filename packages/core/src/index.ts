@@ -71,9 +71,11 @@ export {
 } from './topic/sizing.js';
 export { monthNames, showValue } from './topic/value.js';
 export { topicNamed, topics } from './topics/index.js';
+export { type Borrowed, borrowFrom } from './van/borrow.js';
 export { checkVan, type NotKnown, type VanCheck, type VanFinding } from './van/check.js';
 export type { AnyEquipment, Values } from './van/equipment/declare.js';
 export { equipment, equipmentOf } from './van/equipment/index.js';
+export { isOutdated, type Rest, restSchema, restValue } from './van/rests.js';
 export {
 	type Change,
 	changed,

@@ -1,6 +1,8 @@
 export { type Decline, declineOf } from './decline.js';
 export { changesFor, type Told } from './describe/changes.js';
+export { type Correction, readCorrection } from './describe/correct.js';
 export { type Description, describe, longestDescription, type Mention } from './describe/describe.js';
+export { equipmentNamed } from './describe/named.js';
 export type { Conflict, Given } from './fill.js';
 export { longestMessage } from './message.js';
 export { type Previous, Reader, type Reading, type ReadOptions } from './read.js';

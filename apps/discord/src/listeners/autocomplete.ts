@@ -1,4 +1,4 @@
-import { buildNames, type Desk, fitting, suggestionsFor, topicNamed } from '@lugbook/chat';
+import { buildsOf, type Desk, fitting, suggestionsFor, topicNamed } from '@lugbook/chat';
 import type { AutocompleteInteraction } from 'discord.js';
 import { optionNames } from '../commands.js';
 import { CHOICE_CHARACTERS_MAX, CHOICES_MAX } from '../limits.js';
@@ -16,7 +16,8 @@ export async function suggest(interaction: AutocompleteInteraction, desk: Desk):
 async function wordsFor(interaction: AutocompleteInteraction, desk: Desk): Promise<readonly string[]> {
 	if (interaction.commandName === 'build') {
 		const shop = shopOf(interaction.guildId, interaction.user.id);
-		return ['show', ...(await buildNames(desk.log, shop)).map((name) => `use ${name}`), 'help'];
+		const builds = await buildsOf(desk.log, shop);
+		return ['show', 'check', 'rerun', 'list', ...builds.map(({ name }) => `use ${name}`), 'help'];
 	}
 	const { name } = interaction.options.getFocused(true);
 	const topic = topicNamed(interaction.options.getSubcommand(false) ?? '');

@@ -1,5 +1,6 @@
 /** What the bots of all platforms share. */
 
+export { buildsOf } from '../build/names.js';
 export {
 	type Act,
 	actOf,
@@ -27,5 +28,5 @@ export {
 	serviceRoutes,
 } from './service.js';
 export { commonVariables, Environment } from './settings.js';
-export { buildNames, fitting, suggestionsFor } from './suggestions.js';
+export { fitting, suggestionsFor } from './suggestions.js';
 export { pieces, shortened } from './text.js';

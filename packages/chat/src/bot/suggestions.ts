@@ -1,5 +1,4 @@
 import { awgSizes, type Field, metricSizes } from '@lugbook/core';
-import type { Log } from '@lugbook/log';
 
 const monthName = new Intl.DateTimeFormat('en', { month: 'long', timeZone: 'UTC' });
 const MONTHS = Array.from({ length: 12 }, (_, month) => monthName.format(Date.UTC(2026, month)));
@@ -22,12 +21,6 @@ export function suggestionsFor({ type }: Field): readonly string[] | null {
 		default:
 			return null;
 	}
-}
-
-/** Names of a shop's builds, those chosen last first. */
-export async function buildNames(log: Log, shop: string): Promise<string[]> {
-	const { entries } = await log.find(shop, { kinds: ['channel-bound'], limit: 200 });
-	return [...new Set(entries.flatMap(({ build }) => build ?? []))];
 }
 
 /** Those that hold what was typed, those that begin with it first. */

@@ -5,12 +5,29 @@ import { z } from 'zod';
 /** What an entry of kind 'build-changed' holds: the steps as read, never the text. */
 const changesBody = z.object({ changes: z.array(changeSchema) });
 
-/** The van of a build: a fold over what was told of it, oldest first. */
-export async function vanOf(log: Log, shop: string, build: string): Promise<Van> {
-	return await log.fold(shop, { build, kinds: ['build-changed'] }, emptyVan, (van, entry) => {
+/** A build as it was told so far. */
+export interface Build {
+	readonly van: Van;
+	/** the piece told of last, which "no, two of them" speaks of */
+	readonly last: string | null;
+}
+
+const untold: Build = { van: emptyVan, last: null };
+
+/** A build: a fold over what was told of it, oldest first. */
+export async function buildNamed(log: Log, shop: string, build: string): Promise<Build> {
+	return await log.fold(shop, { build, kinds: ['build-changed'] }, untold, (before, entry) => {
 		const body = changesBody.safeParse(entry.body);
-		return body.success ? changed(van, body.data.changes) : van;
+		if (!body.success) return before;
+		const { changes } = body.data;
+		const told = changes.findLast((change) => change.change === 'add' || change.change === 'set');
+		const last = told !== undefined && 'id' in told ? told.id : before.last;
+		return { van: changed(before.van, changes), last };
 	});
+}
+
+export async function vanOf(log: Log, shop: string, build: string): Promise<Van> {
+	return (await buildNamed(log, shop, build)).van;
 }
 
 export function bodyOfChanges(changes: readonly Change[]): z.infer<typeof changesBody> {

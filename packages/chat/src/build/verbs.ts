@@ -1,109 +1,87 @@
-import {
-	type Context,
-	changed,
-	checkVan,
-	equipmentOf,
-	labelOf,
-	type Piece,
-	showValue,
-	type Van,
-} from '@lugbook/core';
-import { changesFor, describe } from '@lugbook/language';
-import type { Json } from '@lugbook/log';
-import type { Part, Reply } from '../message.js';
+import type { Reply } from '../message.js';
+import { entryLine } from '../render/entry.js';
 import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
-import { bodyOfChanges, vanOf } from './van.js';
+import { checkBuild } from './check.js';
+import { counted, vanLines } from './lines.js';
+import { buildsOf } from './names.js';
+import { outdatedOf, whyOutdated } from './outdated.js';
+import { rerunBuild } from './rerun.js';
+import { noBuild, tellBuild } from './tell.js';
+import { vanOf } from './van.js';
 
-const noBuild = 'No build is chosen for this channel. Say "/build use NAME".';
-
-/** A piece as understood: "fridge: power 60 W, 24 h". */
-function pieceLine(piece: Piece, context: Context): string {
-	const { fields } = equipmentOf(piece.kind);
-	const values = Object.entries(piece.values).flatMap(([name, value]) => {
-		const field = fields[name];
-		return field === undefined || name === 'name'
-			? []
-			: [`${field.meta.label} ${showValue(field, value, context)}`];
-	});
-	return values.length === 0 ? labelOf(piece) : `${labelOf(piece)}: ${values.join(', ')}`;
-}
-
-function vanLines(van: Van, context: Context): string[] {
-	const absent = van.absent.map((kind) => equipmentOf(kind).label);
-	return [
-		...van.pieces.map((piece) => pieceLine(piece, context)),
-		...(absent.length === 0 ? [] : [`Said not to be there: ${absent.join(', ')}`]),
-	];
-}
-
-/** Takes in a description, or a correction to one, and says what was understood. */
-async function describeBuild(turn: Turn, text: string): Promise<Reply> {
-	const build = await turn.build();
-	if (build === null) return listed(noBuild, 'asker');
-	const description = describe(text, turn.context());
-	if (description.tooLong)
-		return listed('That description is too long for me: send it in two parts.', 'asker');
-	const before = await vanOf(turn.log, turn.incoming.shop, build);
-	const { changes, notes, unsure } = changesFor(before, description);
-	const van = changed(before, changes);
-	const unread =
-		description.unread.length === 0
-			? []
-			: [`Not used: ${description.unread.map((words) => `"${words}"`).join(', ')}`];
-	const open = unsure.length === 0 ? [] : [`Left open: ${unsure.join(', ')}`];
-	if (changes.length === 0) {
-		return listed(['I found no equipment in that.', ...notes, ...unread].join('\n'), 'asker');
-	}
+async function useBuild(turn: Turn, name: string): Promise<Reply> {
 	await turn.log.append({
-		...turn.entry(build),
-		kind: 'build-changed',
+		...turn.entry(name),
+		kind: 'channel-bound',
 		topic: null,
 		follows: null,
 		state: null,
-		body: JSON.parse(JSON.stringify(bodyOfChanges(changes))) as Json,
+		body: { build: name },
 	});
-	const lines = [
-		`Build "${build}" as understood: ${van.pieces.length} pieces`,
-		...vanLines(van, description.context),
-		...notes,
-		...open,
-		...unread,
-	];
-	return listed(lines.join('\n'), 'channel');
+	return listed(`This channel now works on build "${name}".`, 'channel');
 }
 
-/** Runs the cross-checks on what is known of the build: dangers first, then what is not known. */
-async function checkBuild(turn: Turn): Promise<Reply> {
+async function listBuilds(turn: Turn): Promise<Reply> {
+	const builds = await buildsOf(turn.log, turn.incoming.shop);
+	if (builds.length === 0) return listed('This shop has no build yet. Say "/build use NAME".', 'asker');
+	const current = await turn.build();
+	const lines = builds
+		.slice(0, 40)
+		.map(
+			({ name, told }) =>
+				`${name}${name === current ? ' (this channel)' : ''}${told === 0 ? ': nothing told of it yet' : ''}`,
+		);
+	const more = builds.length > 40 ? [`and ${builds.length - 40} more`] : [];
+	return listed(
+		[`${counted(builds.length, 'build')} of this shop:`, ...lines, ...more].join('\n'),
+		'channel',
+	);
+}
+
+/** Answers in the list, newest first. */
+const shownAnswers = 10;
+
+async function showBuild(turn: Turn): Promise<Reply> {
 	const build = await turn.build();
 	if (build === null) return listed(noBuild, 'asker');
-	const van = await vanOf(turn.log, turn.incoming.shop, build);
-	if (van.pieces.length === 0)
-		return listed(`Nothing is known of build "${build}" yet. Tell it with "/build describe ...".`, 'asker');
-	const check = checkVan(van, turn.context());
-	const count = (severity: string) =>
-		check.findings.filter((finding) => finding.severity === severity).length;
-	const head = `Build "${build}": ${count('danger')} dangers, ${count('warning')} warnings, ${count('note')} notes; ${check.notKnown.length} things not known`;
-	const reply = listed(head, 'channel', {
-		findings: check.findings.map(({ code, severity, text, source }) => ({ code, severity, text, source })),
+	const { shop } = turn.incoming;
+	const van = await vanOf(turn.log, shop, build);
+	const outdated = await outdatedOf(turn.log, shop, build, van, turn.context());
+	const { entries } = await turn.log.find(shop, {
+		build,
+		kinds: ['exchange'],
+		states: ['answered'],
+		limit: shownAnswers,
 	});
-	const findings = check.findings.map((finding): Part => {
-		const rests = finding.rests.length === 0 ? '' : ` (${finding.rests.join(', ')})`;
-		return { kind: finding.severity, text: `${finding.text}${rests}`, fold: finding.severity === 'note' };
+	const stale = outdated.map(({ number, exchange, rests }) => {
+		const why = whyOutdated(van, rests, turn.context());
+		return `Out of date: No. ${number}, ${exchange.answer.headline} (${why})`;
 	});
-	const questions = check.notKnown.map(
-		({ question }): Part => ({ kind: 'list', text: `Not known: ${question}`, fold: false }),
+	const head =
+		outdated.length === 0
+			? `Build "${build}": ${counted(van.pieces.length, 'piece')}`
+			: `Build "${build}": ${counted(van.pieces.length, 'piece')}, ${counted(outdated.length, 'answer')} out of date`;
+	const rerun = outdated.length === 0 ? [] : ['"/build rerun" works them out again.'];
+	return listed(
+		[head, ...vanLines(van, turn.context()), ...stale, ...rerun, ...entries.map(entryLine)].join('\n'),
+		'channel',
 	);
-	return { ...reply, parts: [...reply.parts, ...findings, ...questions] };
 }
 
-export const vanVerbs: readonly Verb[] = [
+export const buildVerbs: readonly Verb[] = [
+	{
+		usage: 'use NAME',
+		help: 'this channel works on that build (the van); its answers are kept under that name',
+		pattern: /^use\s+(\S.{0,59})$/i,
+		run: (turn, match) => useBuild(turn, (match[1] as string).trim().toLowerCase()),
+	},
 	{
 		usage: 'describe TEXT',
-		help: 'tells the equipment of the van, or corrects it ("the fridge is 60 W")',
+		help: 'tells the equipment of the van, or corrects it ("the fridge is 60 W", "drop the cooktop")',
 		pattern: /^describe\s+(\S[\s\S]*)$/i,
-		run: (turn, match) => describeBuild(turn, (match[1] as string).trim()),
+		run: (turn, match) => tellBuild(turn, (match[1] as string).trim()),
 	},
 	{
 		usage: 'check',
@@ -111,4 +89,18 @@ export const vanVerbs: readonly Verb[] = [
 		pattern: /^check$/i,
 		run: checkBuild,
 	},
+	{
+		usage: 'show',
+		help: 'the equipment of the build, its newest answers and those out of date',
+		pattern: /^(?:show)?$/i,
+		run: showBuild,
+	},
+	{
+		usage: 'rerun',
+		help: 'works out again what is out of date',
+		pattern: /^re-?run$/i,
+		run: rerunBuild,
+	},
+	{ usage: 'list', help: "the shop's builds", pattern: /^list$/i, run: listBuilds },
 ];
+export const buildExample = '/build use heron';

@@ -1,6 +1,8 @@
 import { topicNamed } from '@lugbook/core';
-import { type Decline, declineOf, type Reading } from '@lugbook/language';
+import { type Decline, declineOf, equipmentNamed, type Reading } from '@lugbook/language';
 import { type Answer, bareAnswer } from '../answer.js';
+import { withBuild } from '../build/borrowed.js';
+import { toldInWords } from '../build/tell.js';
 import { lastQuestion, type Remembered } from '../memory.js';
 import type { Button, Part, Reply } from '../message.js';
 import { exampleQuestion, type Worked, workOut } from '../question.js';
@@ -26,6 +28,8 @@ export async function ask(turn: Turn): Promise<Reply> {
 	const goesOn = /^>\s*/.exec(rest);
 	const question = goesOn === null ? rest : rest.slice(goesOn[0].length);
 	const fresh = reader.read(question, { context, ...(topic === null ? {} : { topic }) });
+	const told = topic === null && goesOn === null ? await toldInWords(turn, build, question, fresh) : null;
+	if (told !== null) return told;
 	const mayGoOn = incoming.thread !== null || goesOn !== null || fresh.said.length > 0;
 	const remembered =
 		incoming.keep !== false && mayGoOn
@@ -74,8 +78,12 @@ export async function answerReading(
 		}));
 		return await turn.keep(build, whichTopic(reading.topic, reading.rival), { choices });
 	}
-	const follows = reading.followsUp && remembered !== null ? remembered.entry : null;
-	return await turn.keep(build, workOut(reading), { follows, choices: choicesOf(reading) });
+	const follows = reading.followsUp && remembered !== null ? remembered : null;
+	const spokenOf = build === null ? [] : equipmentNamed(text);
+	const named = spokenOf.length === 0 && follows !== null ? follows.named : spokenOf;
+	const known = await withBuild(turn.log, turn.incoming.shop, build, reading, named);
+	const worked = { ...workOut(known.reading, named), rests: known.rests };
+	return await turn.keep(build, worked, { follows: follows?.entry ?? null, choices: choicesOf(reading) });
 }
 
 /** "wire: 40A 12V 15 ft" names its topic itself. */

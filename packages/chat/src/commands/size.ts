@@ -1,8 +1,7 @@
-import { runTopic, topicNamed, topics } from '@lugbook/core';
-import type { Given } from '@lugbook/language';
+import { topicNamed, topics } from '@lugbook/core';
+import type { Given, Reading } from '@lugbook/language';
 import { bareAnswer } from '../answer.js';
 import type { Reply } from '../message.js';
-import { answerOf, plainValue, understoodOf, valuesOf } from '../question.js';
 import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import { answerReading } from './ask.js';
@@ -43,13 +42,18 @@ export async function size(turn: Turn): Promise<Reply> {
 		const answer = bareAnswer('refused', errors.join(' '), { topic: topic.name });
 		return await turn.keep(build, { answer, request: null });
 	}
-	const outcome = runTopic(topic, valuesOf(given), context);
-	const answer = { ...answerOf(outcome), understood: understoodOf(given, topic, context) };
-	const request = {
+	const reading: Reading = {
 		topic: topic.name,
-		given: given.map((one) => ({ ...one, value: plainValue(one.value) })),
-		asked: null,
+		given,
+		conflicts: [],
+		notes: [],
+		unread: [],
+		said: [],
 		context,
+		rival: null,
+		followsUp: false,
+		tooLong: false,
+		smallTalk: false,
 	};
-	return await turn.keep(build, { answer, request });
+	return await answerReading(turn, build, reading, null, Object.values(incoming.fields).join(' '));
 }

@@ -1,4 +1,5 @@
 import type { Answer } from '../answer.js';
+import { isFromBuild } from '../build/borrowed.js';
 import type { Button, Part } from '../message.js';
 
 /** The pieces of an answer in reading order: the decision, what was read, why, what is dangerous, how close, what was assumed. */
@@ -38,9 +39,20 @@ function quoted(text: string): string {
 
 /** "40 A, 12 V, 15 ft one way": first the quantities, as they were taken. */
 function readLine(answer: Answer): string | null {
-	const taken = answer.understood.filter(({ value }) => typeof value !== 'boolean').map(takenText);
-	const sentences = [...(taken.length === 0 ? [] : [`Read: ${taken.join(', ')}.`]), ...answer.notes];
+	const told = answer.understood.filter(({ value }) => typeof value !== 'boolean');
+	const [borrowed, said] = [told.filter(isFromBuild), told.filter((one) => !isFromBuild(one))];
+	const sentences = [
+		...(said.length === 0 ? [] : [`Read: ${said.map(takenText).join(', ')}.`]),
+		...(borrowed.length === 0
+			? []
+			: [`${capital(borrowed[0]?.said ?? '')}: ${borrowed.map(takenText).join(', ')}.`]),
+		...answer.notes,
+	];
 	return sentences.length === 0 ? null : sentences.join(' ');
+}
+
+function capital(text: string): string {
+	return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function takenText({ name, label, text, unit }: Answer['understood'][number]): string {

@@ -20,9 +20,26 @@ export interface Told {
 	readonly unsure: readonly string[];
 }
 
-/** The steps that bring a van to what a description tells. */
-export function changesFor(van: Van, description: Description): Told {
-	return new Teller(van, description.context).run(description.mentions);
+/**
+ * How a text is meant: told for the first time; put right, so that it speaks of what is there and the newer figure
+ * stands; or added, so that it speaks of new pieces.
+ */
+export type Telling = 'description' | 'correction' | 'addition';
+
+/** The steps that bring a van to what a text tells. */
+export function changesFor(van: Van, description: Description, telling: Telling = 'description'): Told {
+	return new Teller(van, description.context, telling).run(description.mentions);
+}
+
+const ordinals: readonly RegExp[] = [
+	/\b(?:first|1st|primer|primera|erste[rsn]?)\b/i,
+	/\b(?:second|2nd|other|segund[oa]|zweite[rsn]?)\b/i,
+	/\b(?:third|3rd|tercer|tercera|dritte[rsn]?)\b/i,
+];
+
+/** "the second fan": 2; 0 where none is counted. */
+function ordinalIn(said: string): number {
+	return ordinals.findIndex((ordinal) => ordinal.test(said)) + 1;
 }
 
 /** Kinds that say nothing by being named. */
@@ -59,9 +76,12 @@ class Teller {
 	/** pieces brought in as new ones: "a propane heater", "two fans" */
 	readonly #new = new Set<string>();
 
-	constructor(van: Van, context: Context) {
+	readonly #telling: Telling;
+
+	constructor(van: Van, context: Context, telling: Telling) {
 		this.#van = van;
 		this.#context = context;
+		this.#telling = telling;
 	}
 
 	run(mentions: readonly Mention[]): Told {
@@ -72,10 +92,20 @@ class Teller {
 		}
 		for (const mention of pointed) this.#present(mention);
 		for (const { kind, status } of mentions) {
-			if (status === 'absent') this.#apply({ change: 'absent', kind });
+			if (status === 'absent') this.#absent(kind);
 			if (status === 'unsure' && !this.#has(kind)) this.#unsure.add(equipmentOf(kind).label);
 		}
 		return { changes: this.#changes, notes: this.#notes, unsure: [...this.#unsure] };
+	}
+
+	/** "no inverter yet": put right, it takes away one that was told of. */
+	#absent(kind: string): void {
+		if (this.#telling === 'correction') {
+			for (const piece of this.#van.pieces.filter((one) => one.kind === kind)) {
+				this.#apply({ change: 'remove', id: piece.id });
+			}
+		}
+		this.#apply({ change: 'absent', kind });
 	}
 
 	#has(kind: string): boolean {
@@ -123,6 +153,8 @@ class Teller {
 		const last = same.at(-1);
 		if (last === undefined) return null;
 		if (equipmentOf(mention.kind).single) return last;
+		if (this.#telling === 'addition') return null;
+		if (this.#telling === 'correction') return same[ordinalIn(mention.said) - 1] ?? last;
 		if (mention.article === 'another') return null;
 		if (Object.keys(values).length === 0) return last;
 		const countName = countFieldOf(mention.kind)?.[0];
@@ -148,7 +180,7 @@ class Teller {
 	}
 
 	#set(piece: Piece, values: Values): void {
-		const isTold = this.#told.has(piece.id);
+		const isTold = this.#telling === 'description' && this.#told.has(piece.id);
 		const countName = countFieldOf(piece.kind)?.[0];
 		const news = Object.entries(values).filter(([name, value]) => {
 			const before = piece.values[name];
