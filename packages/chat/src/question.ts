@@ -65,11 +65,11 @@ function requestOf(
 }
 
 /** A value as JSON keeps it. */
-export function plainValue(value: Given['value']): string | number | boolean | Record<string, unknown>[] {
+function plainValue(value: Given['value']): string | number | boolean | Record<string, unknown>[] {
 	return typeof value === 'object' ? [...value] : value;
 }
 
-export function understoodOf(
+function understoodOf(
 	given: readonly Given[],
 	topic: AnyTopic,
 	context: Context,
@@ -120,7 +120,7 @@ function askWhich(reading: Reading, topic: AnyTopic, conflict: Conflict): Worked
 }
 
 /** A topic's outcome as an answer. */
-export function answerOf(outcome: Outcome): Answer {
+function answerOf(outcome: Outcome): Answer {
 	switch (outcome.status) {
 		case 'answered': {
 			const { sizing } = outcome;

@@ -89,7 +89,7 @@ describe('sizings take what the build knows', () => {
 			voltageV: [12, fromHeron],
 			lengthM: [15 * 0.3048, '15 ft'],
 		});
-		expect(plainText(answered, {})).toContain('From build "heron": 45 W, 12 V.');
+		expect(plainText(answered, { folded: true })).toContain('From build "heron": 45 W, 12 V.');
 		const entry = await chat.log.entry('demo', answered.answer.entry as number);
 		expect(JSON.stringify(entry?.body)).toContain('{"field":"powerW","item":"fridge","value":45}');
 	});
