@@ -9,7 +9,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { afterwards } from './common/closing.js';
 import { NOTICE, openConversation } from './common/conversation.js';
-import { manifest, slackBotOn, slackShop } from './slack/shop.js';
+import { slackBotOn, slackShop } from './slack/shop.js';
 import { readable, startSlackStandIn } from './slack.js';
 
 const QUESTION = '40A 12V 15 ft';
@@ -141,22 +141,6 @@ describe('what reaches the bot', () => {
 		slack.addChannel({ id: 'C09', botIsMember: false });
 		await slack.command('/ask', QUESTION, { channel: 'C09' });
 		expect((await slack.waitForMessage(/AWG/)).channel).toBe('C09');
-	});
-
-	test('the manifest names the four commands and no more than what is used', () => {
-		expect(manifest.features.slash_commands.map(({ command }) => command)).toEqual([
-			'/ask',
-			'/size',
-			'/build',
-			'/log',
-		]);
-		expect(manifest.oauth_config.scopes.bot).toEqual([
-			'commands',
-			'chat:write',
-			'app_mentions:read',
-			'im:history',
-			'users:read',
-		]);
 	});
 });
 

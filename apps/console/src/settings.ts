@@ -5,6 +5,9 @@ import { z } from 'zod';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
+/** where the settings of the bots stand */
+export const envFile = resolve(root, '.env');
+
 const schema = z.object({
 	DATABASE_URL: z
 		.string()

@@ -132,6 +132,7 @@ export class Rest {
 			case 'dm.open':
 				return this.openDm(stringOf(body.recipient_id));
 			case 'commands.get':
+				if (second !== '' && second !== this.at.guildId) return refusals.missingAccess;
 				return { status: 200, body: this.commands.get(second || 'global') ?? [] };
 			case 'commands.put':
 				return this.putCommands(first, second, request.body);

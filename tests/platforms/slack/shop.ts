@@ -14,7 +14,7 @@ interface Manifest {
 }
 
 /** What the app asks of a workspace. */
-export const manifest = JSON.parse(
+const manifest = JSON.parse(
 	readFileSync(new URL('../../../apps/slack/manifest.json', import.meta.url), 'utf8'),
 ) as Manifest;
 

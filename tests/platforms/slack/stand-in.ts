@@ -85,6 +85,7 @@ export class SlackStandIn {
 	private readonly responseUrls: ResponseUrls;
 	private readonly nowMs: () => number;
 	private readonly botEvents: readonly string[];
+	private readonly scopes: readonly string[] | undefined;
 	private loopback: Loopback | undefined;
 	private http: HttpDelivery | undefined;
 	private eventCounter = 0;
@@ -92,6 +93,7 @@ export class SlackStandIn {
 	constructor(options: SlackOptions) {
 		this.nowMs = options.nowMs ?? Date.now;
 		this.botEvents = options.botEvents ?? ['app_mention', 'message.im', 'app_home_opened'];
+		this.scopes = options.scopes;
 		this.workspace = new Workspace(this.nowMs);
 		this.views = new Views(this.nowMs);
 		const judged = (verdict: Verdict, where: string, payload: JsonObject) =>
@@ -191,7 +193,10 @@ export class SlackStandIn {
 		const contentType = request.headers['content-type'] ?? '';
 		if (path.startsWith('/api/')) {
 			const args = decodeArguments(contentType, body.toString('utf8'));
-			return { status: 200, body: this.api.call(path.slice('/api/'.length), tokenOf(request, args), args) };
+			const answer = this.api.call(path.slice('/api/'.length), tokenOf(request, args), args);
+			// docs.slack.dev/authentication: the header tells the scopes of a good token
+			const headers = answer.ok === true && this.scopes ? { 'x-oauth-scopes': this.scopes.join(',') } : {};
+			return { status: 200, body: answer, headers };
 		}
 		if (path.startsWith('/response/')) return this.responseUrls.post(path, parseJson(body.toString('utf8')));
 		if (path.startsWith('/upload/')) {

@@ -12,6 +12,15 @@ export {
 	wordsForm,
 } from './actions.js';
 export { type Asked, Desk, type DeskOptions, type Platform, type ShownAt, type Way } from './desk.js';
+export {
+	type Diagnosis,
+	databaseDiagnosis,
+	good,
+	portDiagnosis,
+	settingsDiagnosis,
+	unsure,
+	wrong,
+} from './diagnosis.js';
 export { idsIn, isLead, type Leads } from './leads.js';
 export { inReadingOrder } from './order.js';
 export { defaultPace, type Pace, paceOf } from './pace.js';
