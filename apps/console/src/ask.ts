@@ -1,7 +1,8 @@
 import { createInterface } from 'node:readline/promises';
 import { parseArgs } from 'node:util';
 import { type Incoming, openChat, plainText, type Reply } from '@lugbook/chat';
-import { readSettings } from './settings.js';
+import { writeFiles } from './files.js';
+import { filesFolder, readSettings } from './settings.js';
 import { incomingFrom, type Place, wrapped } from './terminal.js';
 
 const usage = `pnpm --silent ask "40A 12V 15 ft"                the answer as the terminal shows it
@@ -80,7 +81,7 @@ async function main(): Promise<void> {
 		...(units === undefined ? {} : { units }),
 		...(values.build === undefined ? {} : { build: values.build }),
 	};
-	const show = (reply: Reply) => {
+	const show = async (reply: Reply) => {
 		const answer = kept ? reply.answer : { ...reply.answer, entry: null };
 		if (values.json) console.log(JSON.stringify(answer));
 		else
@@ -98,9 +99,13 @@ async function main(): Promise<void> {
 					process.stdout.columns ?? 80,
 				),
 			);
+		for (const { path } of await writeFiles(reply.files ?? [], filesFolder())) {
+			// The standard output of --json is JSON alone.
+			(values.json ? console.error : console.log)(`Written to ${path}`);
+		}
 	};
 	try {
-		if (question !== undefined) show(await chat.handle(incomingFrom(question, place, extra)));
+		if (question !== undefined) await show(await chat.handle(incomingFrom(question, place, extra)));
 		else {
 			const run = process.pid.toString(36) + Date.now().toString(36);
 			let thread = place.thread;
@@ -112,7 +117,9 @@ async function main(): Promise<void> {
 				count += 1;
 				const follows = line.startsWith('> ');
 				if (!follows) thread = place.thread ?? `batch:${run}:${count}`;
-				show(await chat.handle(incomingFrom(follows ? line.slice(2) : line, { ...place, thread }, extra)));
+				await show(
+					await chat.handle(incomingFrom(follows ? line.slice(2) : line, { ...place, thread }, extra)),
+				);
 				if (!values.json) console.log('');
 			}
 		}

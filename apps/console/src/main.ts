@@ -1,7 +1,8 @@
 import { createInterface } from 'node:readline/promises';
 import { openChat, plainText } from '@lugbook/chat';
 import { playDemo } from './demo.js';
-import { localFile, readSettings } from './settings.js';
+import { writeFiles } from './files.js';
+import { filesFolder, localFile, readSettings } from './settings.js';
 import { incomingFrom, type Place, wrapped } from './terminal.js';
 
 const settings = readSettings(process.env);
@@ -42,7 +43,11 @@ async function openChannel(region: 'us' | 'eu'): Promise<void> {
 	for await (const line of screen) {
 		if (line.trim() !== '') {
 			const reply = await chat.handle(incomingFrom(line, place));
-			console.log(`${wrapped(plainText({ ...reply, buttons: [] }), columns)}\n`);
+			console.log(wrapped(plainText({ ...reply, buttons: [] }), columns));
+			for (const { path } of await writeFiles(reply.files ?? [], filesFolder())) {
+				console.log(`Written to ${path}`);
+			}
+			console.log('');
 		}
 		screen.prompt();
 	}

@@ -49,3 +49,10 @@ export function localFile(name: string): string {
 	mkdirSync(dirname(path), { recursive: true });
 	return path;
 }
+
+/** Where files of replies go: pictures, exports. */
+export function filesFolder(): string {
+	const path = resolve(root, 'data', 'files');
+	mkdirSync(path, { recursive: true });
+	return path;
+}

@@ -69,11 +69,7 @@ function plainValue(value: Given['value']): string | number | boolean | Record<s
 	return typeof value === 'object' ? [...value] : value;
 }
 
-function understoodOf(
-	given: readonly Given[],
-	topic: AnyTopic,
-	context: Context,
-): Answer['understood'] {
+function understoodOf(given: readonly Given[], topic: AnyTopic, context: Context): Answer['understood'] {
 	return given.map(({ name, value, said }) => {
 		const field = topic.fields[name] as Field;
 		return {

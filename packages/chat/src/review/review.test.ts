@@ -122,3 +122,49 @@ describe('review', () => {
 		expect(after).not.toContain('No. 2');
 	});
 });
+
+describe('pictures', () => {
+	const pictureOf = (text: string, more: Partial<Incoming> = {}) => {
+		count += 1;
+		const place = { platform: 'terminal', shop: 'demo', channel: 'c1', thread: null, delivery: `p${count}` };
+		return chat.handle({ ...place, person: robin, command: 'log', text, ...more });
+	};
+
+	test('of a run: a PNG of the drop against the length, and the same in words', async () => {
+		await say(kim, '/build use Heron / 2');
+		await say(robin, '40A 12V 15 ft');
+		const { files, parts, audience } = await pictureOf('picture 2');
+		expect(audience).toBe('channel');
+		expect(parts[0]?.text).toBe('Picture of No. 2: Voltage drop against length');
+		expect(files).toHaveLength(1);
+		const [file] = files ?? [];
+		expect(file?.name).toBe('heron-2-2-drop.png');
+		expect(file?.mediaType).toBe('image/png');
+		expect(file?.alternativeText).toContain('4 AWG');
+		const bytes = Buffer.from(file?.bytes as Uint8Array);
+		// Signature, then width and height of the header (PNG specification, 5.2 and 11.2.2).
+		expect(bytes.subarray(0, 8).toString('hex')).toBe('89504e470d0a1a0a');
+		expect(bytes.readUInt32BE(16)).toBe(360 * 3);
+	});
+
+	test('of a simulation: the day, the week, or both', async () => {
+		await say(robin, 'simulate 14 days 200Ah lithium 400W solar denver january 900 Wh a day');
+		const both = await pictureOf('picture 1');
+		expect(both.files?.map(({ name }) => name)).toEqual(['answer-1-day.png', 'answer-1-week.png']);
+		const week = await pictureOf('picture #1 Week');
+		expect(week.files?.map(({ name }) => name)).toEqual(['answer-1-week.png']);
+		const other = await pictureOf('picture 1 moon');
+		expect(other.files).toBeUndefined();
+		expect(other.parts[0]?.text).toBe('No. 1 has no picture "moon". It has "day", "week".');
+	});
+
+	test('what has none says so; another shop sees none', async () => {
+		await say(robin, '2 people fresh tank 40 gal, waste tank 40 gal for 5 days');
+		expect((await pictureOf('picture 1')).parts[0]?.text).toMatch(/^No\. 1 \(tank\) has no picture/);
+		await say(robin, '40A 12V 15 ft');
+		const other = await pictureOf('picture 2', { shop: 'other' });
+		expect(other.files).toBeUndefined();
+		expect(other.parts[0]?.text).toContain('no answer No. 2');
+		expect((await pictureOf('picture 99')).parts[0]?.text).toContain('no answer No. 99');
+	});
+});

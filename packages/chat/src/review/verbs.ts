@@ -7,6 +7,7 @@ import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { type ActKind, reviewOf } from './acts.js';
+import { pictureOfAnswer } from './picture.js';
 import { report } from './report.js';
 import { sheetRecordOf } from './sheet.js';
 
@@ -197,6 +198,12 @@ export const reviewVerbs: readonly Verb[] = [
 		help: 'one answer as a calculation sheet',
 		pattern: numbered('sheet'),
 		run: (turn, match) => sheet(turn, numberOf(match)),
+	},
+	{
+		usage: 'picture 128 [WHICH]',
+		help: null,
+		pattern: numbered('picture'),
+		run: (turn, match) => pictureOfAnswer(turn, numberOf(match), wordsIn(match)),
 	},
 	{
 		usage: 'sign 128',

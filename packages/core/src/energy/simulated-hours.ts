@@ -19,6 +19,8 @@ export interface SimulatedHours {
 	readonly arrayW: number;
 	/** share of the capacity that was to be kept */
 	readonly reserve: number;
+	/** state of charge before the first hour, as a share of the full bank */
+	readonly startSoc: number;
 }
 
 /**
@@ -49,7 +51,7 @@ export function simulatedHours(
 	);
 	const taken = solved as SolvedSimulation | null;
 	if (taken === null) return null;
-	const { run, powers, plan, capacityWh, arrayW } = taken;
+	const { run, powers, plan, bank, capacityWh, arrayW } = taken;
 	return {
 		run,
 		powers,
@@ -58,5 +60,6 @@ export function simulatedHours(
 		capacityAh: capacityWh / plan.nominalV,
 		arrayW,
 		reserve,
+		startSoc: bank.start,
 	};
 }

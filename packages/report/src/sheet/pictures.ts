@@ -1,4 +1,14 @@
-import { type AnyTopic, type Context, conductorSize, runTopic, type Sizing, topicNamed } from '@lugbook/core';
+import {
+	type AnyTopic,
+	type Context,
+	conductorSize,
+	monthNames,
+	runTopic,
+	type Sizing,
+	simulatedHours,
+	strutSwing,
+	topicNamed,
+} from '@lugbook/core';
 import type { AxleRow } from '../picture/axles.js';
 import type { Picture } from '../picture/draw.js';
 import type { DropSize } from '../picture/drop.js';
@@ -11,13 +21,22 @@ export interface Computed {
 	readonly context: Context;
 }
 
-/** The pictures that go with an answer: drop against length for a run, axle loads for a payload; none for the others. */
+/**
+ * The pictures that go with an answer: drop against length for a run, loads for a payload, the charge of the bank for a
+ * simulation, energy by month for an array, the force of the hand for a gas spring; none for the others.
+ */
 export function picturesOf(computed: Computed): Picture[] {
 	switch (computed.sizing.topic) {
 		case 'wire':
 			return dropPicture(computed);
 		case 'payload':
 			return axlesPicture(computed);
+		case 'simulate':
+			return chargePictures(computed);
+		case 'solar':
+			return monthsPicture(computed);
+		case 'strut':
+			return swingPicture(computed);
 		default:
 			return [];
 	}
@@ -80,4 +99,70 @@ function axlesPicture(computed: Computed): Picture[] {
 	if (rows.length === 0) return [];
 	const title = 'Loads against ratings, tanks full';
 	return [{ kind: 'axles', title, units: context.units, rows }];
+}
+
+/** True where today's calculation gives the number of the answer: a picture never shows another one beside it. */
+function isSame(value: number, ofAnswer: number | null): boolean {
+	return ofAnswer !== null && Math.abs(value - ofAnswer) <= 1e-9 * Math.max(1, Math.abs(ofAnswer));
+}
+
+/** The day of the lowest charge, and the week around it where more than a day was run. */
+function chargePictures({ sizing, given, context }: Computed): Picture[] {
+	const hours = simulatedHours(given, context);
+	if (hours === null || !isSame(hours.run.lowestSoc, resultOf(sizing, 'lowestCharge'))) return [];
+	const { run, days, reserve, startSoc } = hours;
+	const lowDay = Math.floor(run.lowestHour / 24);
+	const span = (firstDay: number, count: number, title: string): Picture => {
+		const before = firstDay === 0 ? startSoc : (run.soc[firstDay * 24 - 1] as number);
+		const charge = [before, ...run.soc.subarray(firstDay * 24, (firstDay + count) * 24)];
+		const cases = [{ name: 'as asked', charge: charge.map((share) => Math.min(1, Math.max(0, share))) }];
+		return { kind: 'charge', title, units: context.units, stepH: 1, startHour: 0, cases, reserve };
+	};
+	const day = span(lowDay, 1, `State of charge on day ${lowDay + 1} of ${days}, the day of the lowest`);
+	if (days === 1) return [day];
+	const count = Math.min(days, 7);
+	const first = Math.min(Math.max(0, lowDay - 3), days - count);
+	const week =
+		count === days
+			? `State of charge over ${days} days`
+			: `State of charge over the week around the lowest: days ${first + 1} to ${first + count} of ${days}`;
+	return [day, span(first, count, week)];
+}
+
+/** The array through the year beside the need; none where no need was named, for then nothing goes out. */
+function monthsPicture(computed: Computed): Picture[] {
+	const { sizing, given, context } = computed;
+	const bankV = inputOf(computed, 'bankV');
+	const needAh = inputOf(computed, 'needAh');
+	const needWh = inputOf(computed, 'needWh') ?? (needAh === null || bankV === null ? null : needAh * bankV);
+	if (needWh === null) return [];
+	const { month, ...rest } = given;
+	const hasArray = rest.arrayW !== undefined || rest.panelW !== undefined;
+	const needed = resultOf(sizing, 'arrayNeeded');
+	if (!hasArray && needed === null) return [];
+	const array = hasArray ? {} : { arrayW: needed };
+	const year = runTopic(topicNamed('solar') as AnyTopic, { ...rest, ...array }, context);
+	if (year.status !== 'answered') return [];
+	const inWh = monthNames.map((name) => resultOf(year.sizing, `energyPerDay${name}`));
+	if (!inWh.every((value) => value !== null)) return [];
+	const perDay = resultOf(sizing, 'energyPerDay');
+	if (!inWh.some((value) => isSame(value, perDay))) return [];
+	return [
+		{
+			kind: 'months',
+			title: hasArray ? 'Solar energy by month' : 'Solar energy by month with the array for the need',
+			inWh,
+			outWh: inWh.map(() => needWh),
+		},
+	];
+}
+
+function swingPicture({ sizing, given, context }: Computed): Picture[] {
+	const swing = strutSwing(given, context);
+	if (swing === null || !isSame(swing.springN, resultOf(sizing, 'force'))) return [];
+	// Cold and hot may be the rated temperature itself; a curve is drawn once.
+	const curves = swing.curves.filter(
+		({ temperatureC }, index) => swing.curves.findIndex((one) => one.temperatureC === temperatureC) === index,
+	);
+	return [{ kind: 'swing', title: 'Force of the hand over the swing', units: context.units, curves }];
 }

@@ -343,6 +343,81 @@ describe('pictures of an answer', () => {
 		]);
 	});
 
+	test('a simulation shows the day and the week of the lowest charge, as the answer says it', () => {
+		const sheet = demoSheet(1, 'simulate', {
+			place: ['denver', 'x'],
+			month: [1, 'x'],
+			periodH: [14 * 24, 'x'],
+			unitAh: [200, 'x'],
+			chemistry: ['lifepo4', 'x'],
+			arrayW: [400, 'x'],
+			needWh: [900, 'x'],
+		});
+		const lowest = sheet.sizing.results.find(({ name }) => name === 'lowestCharge')?.value as number;
+		expect(sheet.pictures.map(({ kind }) => kind)).toEqual(['charge', 'charge']);
+		expect(sheet.pictures.map((one) => (one.kind === 'charge' ? one.cases[0]?.charge.length : 0))).toEqual([
+			25, 169,
+		]);
+		for (const picture of sheet.pictures) {
+			if (picture.kind !== 'charge') continue;
+			expect(Math.min(...(picture.cases[0]?.charge ?? []))).toBeCloseTo(lowest, 12);
+		}
+		// The week holds the day, hour for hour.
+		const [day, week] = sheet.pictures.map((one) => (one.kind === 'charge' ? one.cases[0]?.charge : [])) as [
+			number[],
+			number[],
+		];
+		expect(week.join().includes(day.join())).toBe(true);
+	});
+
+	test('a simulation of another version is not drawn beside numbers that it would not give', () => {
+		const given = { place: 'denver', month: 1, periodH: 72, unitAh: 200, chemistry: 'lifepo4', arrayW: 400 };
+		const input = { ...given, needWh: 900 };
+		const outcome = runTopic(topicNamed('simulate') as AnyTopic, input, us);
+		if (outcome.status !== 'answered') throw new Error('not answered');
+		const { sizing } = outcome;
+		expect(picturesOf({ sizing, given: input, context: us })).toHaveLength(2);
+		const results = sizing.results.map((one) =>
+			one.name === 'lowestCharge' ? { ...one, value: (one.value as number) - 0.01 } : one,
+		);
+		expect(picturesOf({ sizing: { ...sizing, results }, given: input, context: us })).toEqual([]);
+	});
+
+	test('an array with a need shows the year; without a need nothing goes out and nothing is drawn', () => {
+		const sheet = demoSheet(1, 'solar', {
+			place: ['denver', 'x'],
+			month: [6, 'x'],
+			arrayW: [400, 'x'],
+			needWh: [1500, 'x'],
+		});
+		const perDay = sheet.sizing.results.find(({ name }) => name === 'energyPerDay')?.value;
+		const [picture] = sheet.pictures;
+		expect(picture).toMatchObject({ kind: 'months', outWh: Array.from({ length: 12 }, () => 1500) });
+		if (picture?.kind === 'months') expect(picture.inWh[5]).toBe(perDay);
+		// Sizing an array for a need: the month asked for is covered by it, to the watt.
+		const sized = demoSheet(1, 'solar', { place: ['denver', 'x'], month: [1, 'x'], needWh: [1500, 'x'] });
+		const [forNeed] = sized.pictures;
+		if (forNeed?.kind !== 'months') throw new Error('no picture of the months');
+		expect(forNeed.inWh[0]).toBeGreaterThanOrEqual(1500);
+		expect(demoSheet(1, 'solar', { place: ['denver', 'x'], arrayW: [400, 'x'] }).pictures).toEqual([]);
+	});
+
+	test('a gas spring shows the hand over the swing, cold, rated and hot', async () => {
+		const sheet = demoSheet(1, 'strut', {
+			massKg: [12, 'x'],
+			lidLengthM: [0.9, 'x'],
+			lidMountM: [0.3, 'x'],
+			bodyMountBelowM: [0.25, 'x'],
+		});
+		const [picture] = sheet.pictures;
+		expect(picture).toMatchObject({ kind: 'swing' });
+		if (picture?.kind !== 'swing') return;
+		expect(picture.curves).toHaveLength(3);
+		expect(picture.curves[1]?.temperatureC).toBe(20);
+		const [figure] = await drawPictures(sheet);
+		expect(figure?.alt).toContain('Force of the hand');
+	});
+
 	test('other topics have none', () => {
 		const { sizing, context } = demoSheet(1, 'tank', { freshL: [100, 'x'], people: [2, 'y'] });
 		expect(picturesOf({ sizing, given: {}, context })).toEqual([]);
