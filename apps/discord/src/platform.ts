@@ -2,9 +2,11 @@
 
 import {
 	type Asked,
+	assumedInputs,
 	errorFacts,
 	isLead,
 	type Leads,
+	type Mark,
 	type Person,
 	type Platform,
 	type ProgramLog,
@@ -12,7 +14,7 @@ import {
 	type Way,
 } from '@lugbook/chat';
 import { type REST, Routes } from 'discord.js';
-import { asBody, struckPage } from './render.js';
+import { asBody, pagesOf, struckPage } from './render.js';
 import { placeSchema, RestWay } from './rest-way.js';
 
 const NAME = 'discord';
@@ -51,9 +53,12 @@ export class DiscordPlatform implements Platform {
 	async mark(
 		{ channel, message }: { channel: string; message: string },
 		reply: Reply,
-		text: string,
+		{ text, stands }: Pick<Mark, 'text' | 'stands'>,
 	): Promise<void> {
-		const { body } = asBody(struckPage(reply, text));
+		const [first] = stands ? await pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text)];
+		if (first === undefined) return;
+		const { attachments: _, ...body } = asBody({ ...first, files: [] }).body;
+		// Without a word about attachments, what was attached stays.
 		await this.rest.patch(Routes.channelMessage(channel, message), { body });
 	}
 }

@@ -148,6 +148,7 @@ function linesOf(part: Part): string[] {
 
 /** Style on top of the words: what matters is said in the words already. */
 function marked(part: Part, text: string): string {
+	if (part.struck === true && text.trim() !== '') return text.replace(/^\s*(\S.*?)\s*$/gm, '~~$1~~');
 	if (part.kind === 'headline' || part.kind === 'danger') {
 		return /^\s|\s$|\n/.test(text) ? text : `**${text}**`;
 	}
@@ -222,7 +223,8 @@ export function asMessage({ content, components, files, allowedMentions }: Page)
 }
 
 /** The page as the platform's REST API takes it. */
-export function asBody({ content, components, files }: Page): { body: object; files: RawFile[] } {
+export function asBody({ content, components, files }: Page) {
+	const raw: RawFile[] = files.map(({ name, bytes }) => ({ name, data: bytes }));
 	return {
 		body: {
 			content,
@@ -230,6 +232,6 @@ export function asBody({ content, components, files }: Page): { body: object; fi
 			attachments: files.map(({ name, description }, id) => ({ id, filename: name, description })),
 			allowed_mentions: { parse: [], replied_user: false },
 		},
-		files: files.map(({ name, bytes }) => ({ name, data: bytes })),
+		files: raw,
 	};
 }

@@ -2,8 +2,10 @@
 
 import {
 	type Asked,
+	assumedInputs,
 	errorFacts,
 	isLead,
+	type Mark,
 	type Person,
 	type Platform,
 	type ProgramLog,
@@ -13,7 +15,7 @@ import {
 import type { webApi } from '@slack/bolt';
 import { repeatedly } from './calls.js';
 import type { People } from './people.js';
-import { asPost, struckPage } from './render.js';
+import { asPost, pagesOf, struckPage } from './render.js';
 import { placeSchema, SlackWay } from './show.js';
 
 const NAME = 'slack';
@@ -55,10 +57,11 @@ export class SlackPlatform implements Platform {
 	async mark(
 		{ shop, channel, message }: { shop: string; channel: string; message: string },
 		reply: Reply,
-		text: string,
+		{ text, stands }: Pick<Mark, 'text' | 'stands'>,
 	): Promise<void> {
 		const client = await this.clientOf(teamOf(shop));
-		const page = asPost(struckPage(reply, text));
-		await repeatedly(() => client.chat.update({ channel, ts: message, ...page }));
+		const [first] = stands ? pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text)];
+		if (first === undefined) return;
+		await repeatedly(() => client.chat.update({ channel, ts: message, ...asPost(first) }));
 	}
 }

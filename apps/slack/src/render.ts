@@ -96,7 +96,12 @@ function packed(texts: readonly Sized[]): types.KnownBlock[][] {
 
 function blocksOf(part: Part): Sized[] {
 	const text = partText(part);
-	if (part.kind === 'headline' && text.length <= HEADER_CHARACTERS_MAX && !text.includes('\n')) {
+	if (
+		part.kind === 'headline' &&
+		part.struck !== true &&
+		text.length <= HEADER_CHARACTERS_MAX &&
+		!text.includes('\n')
+	) {
 		const block: types.HeaderBlock = { type: 'header', text: { type: 'plain_text', text, emoji: false } };
 		return [{ block, characters: text.length }];
 	}
@@ -113,17 +118,19 @@ function blockOf(part: Part, text: string): types.KnownBlock {
 			elements: [{ type: 'rich_text_preformatted', elements: [{ type: 'text', text }] }],
 		};
 	}
-	if (part.fold || part.kind === 'kept') {
+	if ((part.fold || part.kind === 'kept') && part.struck !== true) {
 		return { type: 'context', elements: [{ type: 'plain_text', text, emoji: false }] };
 	}
 	const isBold = part.kind === 'headline' || part.kind === 'danger';
-	return plainLine(text, isBold);
+	return plainLine(text, {
+		...(isBold ? { bold: true } : {}),
+		...(part.struck === true ? { strike: true } : {}),
+	});
 }
 
-function plainLine(text: string, isBold = false): types.RichTextBlock {
-	const element: types.RichTextText = isBold
-		? { type: 'text', text, style: { bold: true } }
-		: { type: 'text', text };
+function plainLine(text: string, style: types.RichTextStyleable['style'] = {}): types.RichTextBlock {
+	const element: types.RichTextText =
+		Object.keys(style).length === 0 ? { type: 'text', text } : { type: 'text', text, style };
 	return { type: 'rich_text', elements: [{ type: 'rich_text_section', elements: [element] }] };
 }
 

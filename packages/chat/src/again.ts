@@ -2,6 +2,7 @@ import type { Log } from '@lugbook/log';
 import { exchangeOf } from './memory.js';
 import type { Reply } from './message.js';
 import { audienceOf, listed, replyWith } from './reply.js';
+import { reviewedReply } from './review/shown.js';
 import type { Verb } from './verb.js';
 
 /** An answer as it was given, from its entry; null where there is none of that number in the shop. */
@@ -13,6 +14,12 @@ export async function replyOf(log: Log, shop: string, number: number): Promise<R
 	return replyWith(answer, entry.build, audienceOf(answer));
 }
 
+/** The same with what became of it since. */
+export async function reviewedReplyOf(log: Log, shop: string, number: number): Promise<Reply | null> {
+	const entry = await log.entry(shop, number);
+	return entry === null ? null : await reviewedReply(log, entry);
+}
+
 /** An answer that did not reach the channel, or got lost in it, once more. */
 export const resend: Verb = {
 	usage: 'resend 128',
@@ -20,7 +27,7 @@ export const resend: Verb = {
 	pattern: /^resend\s+#?(\d{1,9})$/i,
 	run: async (turn, match) => {
 		const number = Number(match[1]);
-		const reply = await replyOf(turn.log, turn.incoming.shop, number);
+		const reply = await reviewedReplyOf(turn.log, turn.incoming.shop, number);
 		return reply ?? listed(`There is no answer No. ${number} in this shop's log.`, 'asker');
 	},
 };

@@ -60,6 +60,8 @@ export interface Part {
 		| 'list';
 	readonly text: string;
 	readonly fold: boolean;
+	/** of an answer that no longer stands: shown struck through, which words say as well */
+	readonly struck?: boolean;
 }
 
 /** A button under a reply; `value` comes back as the text of the action. */
@@ -105,10 +107,12 @@ export interface ReplyFile {
 	readonly bytes: Uint8Array | AsyncIterable<Uint8Array>;
 }
 
-/** An earlier answer that no longer stands: its message is shown struck through, with this text below. */
+/** What became of an earlier answer, to be shown with its message. */
 export interface Mark {
 	readonly entry: number;
 	readonly channel: string;
 	readonly thread: string | null;
 	readonly text: string;
+	/** false for an answer that no longer stands: it is shown struck through, with the text before it */
+	readonly stands: boolean;
 }

@@ -33,8 +33,12 @@ export interface LogFilter {
 	states?: readonly string[] | undefined;
 	/** Every one of these words, whole or (letters) as a beginning, in the text, the build or the topic. */
 	words?: string | undefined;
-	follows?: number | undefined;
-	replaces?: number | undefined;
+	/** Any one of these. */
+	numbers?: readonly number[] | undefined;
+	/** The entry it follows, or any one of several. */
+	follows?: number | readonly number[] | undefined;
+	/** The entry it replaces, or any one of several. */
+	replaces?: number | readonly number[] | undefined;
 }
 
 export interface FindOptions extends LogFilter {
@@ -48,6 +52,8 @@ export interface FindOptions extends LogFilter {
 
 const DEFAULT_PAGE = 50;
 
+const entryNumbers = z.union([entryNumber, z.array(entryNumber).max(LIMITS.pageEntries)]);
+
 const filterFields = {
 	build: identifier.nullish(),
 	topic: identifier.nullish(),
@@ -60,8 +66,9 @@ const filterFields = {
 	kinds: z.array(z.enum(ENTRY_KINDS)).max(LIMITS.filterItems).optional(),
 	states: z.array(identifier).max(LIMITS.filterItems).optional(),
 	words: storable(LIMITS.textBytes).optional(),
-	follows: entryNumber.optional(),
-	replaces: entryNumber.optional(),
+	numbers: z.array(entryNumber).max(LIMITS.pageEntries).optional(),
+	follows: entryNumbers.optional(),
+	replaces: entryNumbers.optional(),
 };
 const filterSchema = z.strictObject(filterFields);
 const optionsSchema = z.strictObject({
@@ -104,9 +111,16 @@ export function filtered(database: Database, db: Kysely<Tables>, shop: string, f
 		if (value === null) query = query.where(`entries.${column}`, 'is', null);
 		else if (value !== undefined) query = query.where(`entries.${column}`, '=', value);
 	}
-	for (const column of ['channel', 'follows', 'replaces'] as const) {
-		const value = filter[column];
-		if (value !== undefined) query = query.where(`entries.${column}`, '=', value);
+	if (filter.channel !== undefined) query = query.where('entries.channel', '=', filter.channel);
+	const { numbers, follows, replaces } = filter;
+	for (const [column, value] of Object.entries({ number: numbers, follows, replaces } as const)) {
+		if (value === undefined) continue;
+		const several = typeof value === 'number' ? [value] : value;
+		query = query.where((eb) =>
+			several.length === 0
+				? eb.lit(false)
+				: eb(`entries.${column as 'number' | 'follows' | 'replaces'}`, 'in', several),
+		);
 	}
 	if (filter.personTag !== undefined) query = query.where('entries.person_tag', '=', filter.personTag);
 	const { personId, kinds, states } = filter;

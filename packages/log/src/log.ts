@@ -19,6 +19,15 @@ export interface LogOptions {
 	readonly searchable?: ((body: Json) => string) | undefined;
 }
 
+/** Somebody who has entries in a shop. */
+export interface LogPerson {
+	/** the platform's id */
+	readonly id: string;
+	readonly name: string;
+	/** the pseudonym in the chain; null where a person has no entry yet */
+	readonly tag: string | null;
+}
+
 export interface Log {
 	/**
 	 * Writes an entry; durable when it resolves. The same delivery of the same shop again changes nothing and
@@ -58,6 +67,8 @@ export interface Log {
 	 * @returns how many entries were erased
 	 */
 	forget(shop: string, personId: string): Promise<number>;
+	/** The people of a shop who have entries and are not forgotten, each by the newest name, sorted by name. */
+	people(shop: string): Promise<LogPerson[]>;
 	/** The shops that have entries, sorted. */
 	shops(): Promise<string[]>;
 	/** Keeps a small text outside the chain, e.g. how the bot is installed; null removes it. */

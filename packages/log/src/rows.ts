@@ -4,6 +4,7 @@ import type { Head } from './database.js';
 import type { Entry, EntryKind } from './entry.js';
 import { LogError } from './errors.js';
 import type { Json } from './json.js';
+import type { LogPerson } from './log.js';
 import type { Tables } from './tables.js';
 
 /** An entry as the database gives it, with its erasable part if that is still there. */
@@ -114,6 +115,24 @@ export async function headOf(db: Kysely<Tables>, shop: string): Promise<Head | n
 		.where('shop', '=', shop)
 		.executeTakeFirst();
 	return head ?? null;
+}
+
+/** Everybody behind a pseudonym of the shop, with the name of the newest entry; a search down an index for each. */
+export async function peopleOf(db: Kysely<Tables>, shop: string): Promise<LogPerson[]> {
+	return await db
+		.selectFrom('people')
+		.innerJoin('erasable', (join) =>
+			join.onRef('erasable.shop', '=', 'people.shop').on('erasable.number', '=', (eb) =>
+				eb
+					.selectFrom('entries')
+					.select((one) => one.fn.max('entries.number').as('newest'))
+					.whereRef('entries.shop', '=', 'people.shop')
+					.whereRef('entries.person_tag', '=', 'people.person_tag'),
+			),
+		)
+		.select(['people.person_id as id', 'erasable.person_name as name', 'people.person_tag as tag'])
+		.where('people.shop', '=', shop)
+		.execute();
 }
 
 /** Lower and upper number of what is stored of a shop; null when nothing is. */

@@ -26,7 +26,7 @@ import {
 } from './find.js';
 import { forgetIn } from './forget.js';
 import type { Json } from './json.js';
-import type { Log } from './log.js';
+import type { Log, LogPerson } from './log.js';
 import type { Leaves } from './merkle.js';
 import { exportLines, type ImportResult, importLines } from './portable.js';
 import {
@@ -39,7 +39,7 @@ import {
 } from './proofs.js';
 import { WriteQueue } from './queue.js';
 import { retrying } from './retry.js';
-import { type EntryRow, entryWhere, headOf, toEntry } from './rows.js';
+import { type EntryRow, entryWhere, headOf, peopleOf, toEntry } from './rows.js';
 import type { Tables } from './tables.js';
 import { type VerifyReport, verifyShop } from './verify.js';
 import { indexedWordsOf } from './words.js';
@@ -204,6 +204,12 @@ export class SqlLog implements Log {
 		// They are erased already; a file that somebody else is reading is only cleaned later.
 		if (erased > 0) await this.#read(() => this.#database.scrub()).catch(() => undefined);
 		return erased;
+	}
+
+	async people(shop: string): Promise<LogPerson[]> {
+		parseOrRefuse(identifier, shop, 'shop');
+		const rows = await this.#read(() => peopleOf(this.#db, shop));
+		return rows.sort((a, b) => (a.name === b.name ? (a.id < b.id ? -1 : 1) : a.name < b.name ? -1 : 1));
 	}
 
 	async shops(): Promise<string[]> {

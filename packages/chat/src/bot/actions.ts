@@ -32,7 +32,11 @@ export function actOf(action: string, value: string): Act | null {
 			? null
 			: { kind: 'form', form: 'assume', entry: Number(match[1]), field: match[2] as string };
 	}
-	if (!NUMBER.test(value)) return null;
+	if (!NUMBER.test(value)) {
+		// A forged value of a button that judges an answer goes to the conversation, which refuses it and keeps that.
+		const isJudging = ['sign', 'reject', 'comment', 'ask-lead'].includes(action) && value !== '';
+		return isJudging ? { kind: 'say', command: 'log', text: `${action} ${value.slice(0, 100)}` } : null;
+	}
 	const entry = Number(value);
 	switch (action) {
 		case 'working':

@@ -6,7 +6,7 @@
 
 import { randomUUID } from 'node:crypto';
 import type { Log } from '@lugbook/log';
-import { replyOf } from '../again.js';
+import { replyOf, reviewedReplyOf } from '../again.js';
 import type { Chat } from '../chat.js';
 import { placeOf } from '../memory.js';
 import type { CommandName, Mark, Person, Reply } from '../message.js';
@@ -56,11 +56,14 @@ export interface Platform {
 	person(asked: Asked): Promise<Person>;
 	/** the way back to a place that another process noted; null where there is none any more */
 	wayBack(asked: Asked, place: unknown): Promise<Way | null>;
-	/** shows an earlier answer as one that no longer stands, with a text below it */
+	/**
+	 * Shows what became of an earlier answer in its own message: one that stands as the reply says, one that no longer
+	 * stands struck through, behind the mark's text.
+	 */
 	mark(
 		at: { readonly shop: string; readonly channel: string; readonly message: string },
 		reply: Reply,
-		text: string,
+		mark: Pick<Mark, 'text' | 'stands'>,
 	): Promise<void>;
 }
 
@@ -169,9 +172,9 @@ export class Desk {
 		});
 	}
 
-	/** An answer of a shop as it was given. */
+	/** An answer of a shop as it was given, with what became of it since. */
 	async answerOf(shop: string, entry: number): Promise<Reply | null> {
-		return await replyOf(this.#chat.log, shop, entry);
+		return await reviewedReplyOf(this.#chat.log, shop, entry);
 	}
 
 	/** Shows an answer that one person saw to everyone. */
@@ -382,11 +385,12 @@ export class Desk {
 			);
 	}
 
-	async #mark(shop: string, { entry, text }: Mark): Promise<void> {
+	async #mark(shop: string, mark: Mark): Promise<void> {
+		const { entry, stands } = mark;
 		try {
 			const at = await placeOf(this.#chat.log, shop, entry);
-			const reply = await this.answerOf(shop, entry);
-			if (at !== null && reply !== null) await this.#platform.mark({ shop, ...at }, reply, text);
+			const reply = stands ? await this.answerOf(shop, entry) : await replyOf(this.#chat.log, shop, entry);
+			if (at !== null && reply !== null) await this.#platform.mark({ shop, ...at }, reply, mark);
 		} catch (error) {
 			this.#log.warn({ shop, entry, ...errorFacts(error) }, 'could not mark an earlier answer');
 		}

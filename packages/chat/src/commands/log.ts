@@ -1,10 +1,11 @@
 import { topicNamed } from '@lugbook/core';
 import { resend } from '../again.js';
-import { exchangeOf } from '../memory.js';
 import type { Reply } from '../message.js';
 import { entryLine } from '../render/entry.js';
 import { workingParts } from '../render/parts.js';
-import { listed, replyWith } from '../reply.js';
+import { listed } from '../reply.js';
+import { noAnswer } from '../review/about.js';
+import { reviewedReply } from '../review/shown.js';
 import { reviewVerbs } from '../review/verbs.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
@@ -57,14 +58,10 @@ async function showEntries(turn: Turn, what: string): Promise<Reply> {
 
 async function showEntry(turn: Turn, number: number): Promise<Reply> {
 	const entry = await turn.log.entry(turn.incoming.shop, number);
-	const exchange = entry === null ? null : exchangeOf(entry);
-	if (entry === null || exchange === null) {
-		return listed(`There is no answer No. ${number} in this shop's log.`, 'asker');
-	}
-	const answer = { ...exchange.answer, entry: entry.number };
-	const reply = replyWith(answer, entry.build, 'channel');
-	const parts = [...reply.parts.map((one) => ({ ...one, fold: false })), ...workingParts(answer)];
-	return { ...reply, parts, buttons: [] };
+	const reply = entry === null ? null : await reviewedReply(turn.log, entry);
+	if (reply === null) return listed(noAnswer(number), 'asker');
+	const parts = [...reply.parts.map((one) => ({ ...one, fold: false })), ...workingParts(reply.answer)];
+	return { ...reply, audience: 'channel', parts, buttons: [] };
 }
 
 export const logVerbs: readonly Verb[] = [...reviewVerbs, showOne, verify, resend, showNewest];

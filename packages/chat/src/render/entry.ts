@@ -6,3 +6,8 @@ export function entryLine(entry: Entry): string {
 	const exchange = exchangeOf(entry);
 	return `No. ${entry.number}  ${entry.topic ?? entry.state ?? ''}  ${exchange?.answer.headline ?? ''}`;
 }
+
+/** "2026-05-04 12:00 UTC" */
+export function instantText(at: string): string {
+	return `${at.slice(0, 10)} ${at.slice(11, 16)} UTC`;
+}

@@ -1,4 +1,6 @@
-import type { Entry, EntryKind, Log } from '@lugbook/log';
+/** What people do about answers, and where that leaves each: a fold over the entries that follow and replace it. */
+
+import { type Entry, type EntryKind, LIMITS, type Log } from '@lugbook/log';
 import type { SheetSignature, SheetState } from '@lugbook/report';
 import { z } from 'zod';
 
@@ -16,34 +18,178 @@ const acts: Readonly<Record<ActKind, SheetSignature['act']>> = {
 	asked: 'asked of the lead',
 };
 
-/** Where an answer stands in review, from the entries that follow it. */
+/** How far down a thread of follow-ups the answers are looked for that an answer rests on. */
+const BASIS_DEPTH = 50;
+/** How many answers that rest on another are told at most. */
+const RESTING_MAX = 200;
+
+/** Where an answer stands in review. */
 export interface Review {
 	readonly state: SheetState;
-	/** the words of whoever rejected it, or null */
+	/** the words of whoever rejected it, or why it is out of date; or null */
 	readonly reason: string | null;
 	readonly signatures: readonly SheetSignature[];
 	readonly replacedBy: number | null;
 }
 
-export async function reviewOf(log: Log, shop: string, number: number): Promise<Review> {
-	const { entries } = await log.find(shop, {
-		follows: number,
-		kinds: [...actKinds],
-		order: 'oldest',
-		limit: 200,
+/** Everything about one answer that its state depends on. */
+export interface Standing {
+	/** acts about it, oldest first */
+	readonly acts: readonly { readonly kind: EntryKind; readonly number: number }[];
+	readonly replacedBy: number | null;
+	/** the entry by which an answer that it rests on ceased to stand, or null */
+	readonly basisLostAt: number | null;
+}
+
+/** Replaced stays replaced; the last decision counts; a signature is out of date once the ground under it is gone. */
+export function stateOf({ acts: done, replacedBy, basisLostAt }: Standing): SheetState {
+	if (replacedBy !== null) return 'replaced';
+	const last = done.findLast(({ kind }) => kind === 'signed' || kind === 'rejected');
+	if (last === undefined)
+		return done.some(({ kind }) => kind === 'asked') ? 'asked of the lead' : 'not checked';
+	if (last.kind === 'rejected') return 'rejected';
+	return basisLostAt !== null && basisLostAt > last.number ? 'out of date' : 'signed';
+}
+
+export async function reviewOf(log: Log, entry: Entry): Promise<Review> {
+	return (await reviewsOf(log, entry.shop, [entry])).get(entry.number) as Review;
+}
+
+/** The reviews of a page of answers, read together. */
+export async function reviewsOf(
+	log: Log,
+	shop: string,
+	answers: readonly Entry[],
+): Promise<ReadonlyMap<number, Review>> {
+	const known = await withBasis(log, shop, answers);
+	const numbers = [...known.keys()];
+	const done = new Map<number, Entry[]>();
+	for (const entry of await everyOne(log, shop, 'follows', numbers, actKinds)) {
+		const about = done.get(entry.follows ?? 0);
+		if (about === undefined) done.set(entry.follows ?? 0, [entry]);
+		else about.push(entry);
+	}
+	const replacing = new Map<number, number>();
+	for (const { replaces, number } of await everyOne(log, shop, 'replaces', numbers, ['exchange'])) {
+		// The first that replaced it: later ones can only have been about that one.
+		if (replaces !== null && !replacing.has(replaces)) replacing.set(replaces, number);
+	}
+	const own = (number: number): Standing => ({
+		acts: done.get(number) ?? [],
+		replacedBy: replacing.get(number) ?? null,
+		basisLostAt: null,
 	});
-	const replacing = await log.find(shop, { replaces: number, kinds: ['exchange'], limit: 1 });
-	const replacedBy = replacing.entries[0]?.number ?? null;
-	const last = entries.findLast((entry) => entry.kind === 'signed' || entry.kind === 'rejected');
-	const asked = entries.some((entry) => entry.kind === 'asked');
-	const decided: SheetState | null =
-		last === undefined ? null : last.kind === 'signed' ? 'signed' : 'rejected';
-	return {
-		state: replacedBy !== null ? 'replaced' : (decided ?? (asked ? 'asked of the lead' : 'not checked')),
-		reason: last?.kind === 'rejected' ? wordsOf(last) : null,
-		signatures: entries.map(signatureOf),
-		replacedBy,
-	};
+	return new Map(
+		answers.map((entry) => {
+			const basis = basisOf(entry, known).flatMap((number) => {
+				const lostAt = lostBy(own(number));
+				return lostAt === null ? [] : [{ number, lostAt }];
+			});
+			const latest = basis.toSorted((a, b) => b.lostAt - a.lostAt)[0];
+			const standing = { ...own(entry.number), basisLostAt: latest?.lostAt ?? null };
+			const about = done.get(entry.number) ?? [];
+			const last = about.findLast(({ kind }) => kind === 'rejected');
+			const state = stateOf(standing);
+			const reasons: Partial<Record<SheetState, string | null>> = {
+				rejected: last === undefined ? null : wordsOf(last),
+				'out of date':
+					latest === undefined
+						? null
+						: `It was signed before No. ${latest.number}, on which it rests, ceased to stand (No. ${latest.lostAt}).`,
+			};
+			const review: Review = {
+				state,
+				reason: reasons[state] ?? null,
+				signatures: about.map(signatureOf),
+				replacedBy: standing.replacedBy,
+			};
+			return [entry.number, review];
+		}),
+	);
+}
+
+/** The entry by which an answer ceased to stand, or null where it stands. */
+function lostBy(standing: Standing): number | null {
+	if (standing.replacedBy !== null) return standing.replacedBy;
+	const last = standing.acts.findLast(({ kind }) => kind === 'signed' || kind === 'rejected');
+	return last?.kind === 'rejected' ? last.number : null;
+}
+
+/** The answers, and those they go on from, and those these go on from. */
+async function withBasis(log: Log, shop: string, answers: readonly Entry[]): Promise<Map<number, Entry>> {
+	const known = new Map(answers.map((entry) => [entry.number, entry]));
+	let wanted = answers.flatMap(({ follows }) => follows ?? []);
+	for (let depth = 0; depth < BASIS_DEPTH && wanted.length > 0; depth += 1) {
+		const missing = [...new Set(wanted)].filter((number) => !known.has(number));
+		wanted = [];
+		for (let start = 0; start < missing.length; start += LIMITS.pageEntries) {
+			const numbers = missing.slice(start, start + LIMITS.pageEntries);
+			const { entries } = await log.find(shop, {
+				numbers,
+				kinds: ['exchange'],
+				limit: LIMITS.pageEntries,
+			});
+			for (const entry of entries) {
+				known.set(entry.number, entry);
+				if (entry.follows !== null) wanted.push(entry.follows);
+			}
+		}
+	}
+	return known;
+}
+
+/** The answers that an answer rests on. What it replaces is not among them, but what that rested on is. */
+function basisOf(entry: Entry, known: ReadonlyMap<number, Entry>): number[] {
+	const found: number[] = [];
+	let here: Entry | undefined = entry;
+	for (let depth = 0; depth < BASIS_DEPTH && here !== undefined; depth += 1) {
+		const below: Entry | undefined = here.follows === null ? undefined : known.get(here.follows);
+		if (below !== undefined && here.replaces !== below.number) found.push(below.number);
+		here = below;
+	}
+	return found;
+}
+
+/** The answers that rest on one, with those that rest on these, oldest first. */
+export async function restingOn(log: Log, shop: string, number: number): Promise<Entry[]> {
+	const found = new Map<number, Entry>();
+	let from = [number];
+	for (let depth = 0; depth < BASIS_DEPTH && from.length > 0 && found.size < RESTING_MAX; depth += 1) {
+		const above = await everyOne(log, shop, 'follows', from, ['exchange']);
+		const fresh = above.filter(
+			(entry) => !found.has(entry.number) && entry.state === 'answered' && entry.replaces !== entry.follows,
+		);
+		for (const entry of fresh) found.set(entry.number, entry);
+		from = fresh.map((entry) => entry.number);
+	}
+	return [...found.values()].sort((a, b) => a.number - b.number).slice(0, RESTING_MAX);
+}
+
+/** Every entry that follows or replaces one of these, oldest first. */
+async function everyOne(
+	log: Log,
+	shop: string,
+	by: 'follows' | 'replaces',
+	numbers: readonly number[],
+	kinds: readonly EntryKind[],
+): Promise<Entry[]> {
+	const found: Entry[] = [];
+	for (let start = 0; start < numbers.length; start += LIMITS.pageEntries) {
+		const about = numbers.slice(start, start + LIMITS.pageEntries);
+		let cursor: string | null = null;
+		do {
+			const page: { entries: Entry[]; next: string | null } = await log.find(shop, {
+				[by]: about,
+				kinds,
+				order: 'oldest',
+				limit: LIMITS.pageEntries,
+				cursor,
+			});
+			found.push(...page.entries);
+			cursor = page.next;
+		} while (cursor !== null);
+	}
+	return found.sort((a, b) => a.number - b.number);
 }
 
 function signatureOf(entry: Entry): SheetSignature {

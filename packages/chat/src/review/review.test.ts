@@ -62,7 +62,7 @@ describe('signing', () => {
 		await say(kim, '/log own-signature on');
 		expect(await say(kim, '/log sign 1')).toContain('their own question; this shop allows it');
 		expect(await say(kim, '/log sheet 1')).toMatch(/own question/);
-		expect(await kinds()).toEqual(['exchange', 'refused-action', 'settings', 'signed']);
+		expect(await kinds()).toEqual(['exchange', 'refused-action', 'refused-action', 'settings', 'signed']);
 	});
 
 	test('a rejection needs a reason, which the sheet shows', async () => {

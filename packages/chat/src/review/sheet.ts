@@ -10,7 +10,7 @@ export async function sheetRecordOf(log: Log, entry: Entry): Promise<SheetRecord
 	const exchange = exchangeOf(entry);
 	if (exchange === null || exchange.request === null || exchange.answer.status !== 'answered') return null;
 	const { picturesOf } = await report();
-	const review = await reviewOf(log, entry.shop, entry.number);
+	const review = await reviewOf(log, entry);
 	const sizing = sizingOf(exchange.answer);
 	const context: Context = exchange.request.context;
 	const given = Object.fromEntries(exchange.request.given.map(({ name, value }) => [name, value]));

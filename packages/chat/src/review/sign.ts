@@ -1,0 +1,183 @@
+/** Signing, rejecting, commenting on and asking the lead about an answer. */
+
+import type { Mark, Reply } from '../message.js';
+import { entryLine, instantText } from '../render/entry.js';
+import { listed } from '../reply.js';
+import type { Turn } from '../turn.js';
+import type { Verb } from '../verb.js';
+import { act, answerAt, noAnswer, refuse } from './about.js';
+import { restingOn, reviewOf } from './acts.js';
+import { rightsOf } from './leads.js';
+
+const OWN_SIGNATURE = "a signature under one's own question is allowed";
+const APPROVED = 'checked and approved';
+
+async function sign(turn: Turn, number: number, words: string): Promise<Reply> {
+	const { person, shop } = turn.incoming;
+	const about = await answerAt(turn, number);
+	if (about === null) return await refuse(turn, null, noAnswer(number));
+	if (!(await rightsOf(turn.log, shop, person)).isLead) {
+		const why = `Signing is for the leads of this shop. Ask one of them with "/log ask-lead ${number}".`;
+		return await refuse(turn, about, why);
+	}
+	const own = about.personId === person.id && !about.erased;
+	if (own && (await turn.log.getSetting(shop, OWN_SIGNATURE)) !== 'yes') {
+		return await refuse(turn, about, `No. ${number} is your own question: somebody else signs its answer.`);
+	}
+	const review = await reviewOf(turn.log, about);
+	if (review.state === 'replaced') {
+		const why = `No. ${number} was replaced by No. ${review.replacedBy}: look at that one.`;
+		return await refuse(turn, about, why);
+	}
+	const meaning = own ? `${APPROVED}, own question` : APPROVED;
+	const signed = await act(turn, about, 'signed', { meaning, ownQuestion: own });
+	const ownWords = own ? ' (their own question; this shop allows it)' : '';
+	const said = words === '' ? APPROVED : `${APPROVED}, ${words}`;
+	const reply = listed(
+		`No. ${number} signed by ${person.name}${ownWords}, ${said}: ${entryLine(about)}`,
+		'channel',
+	);
+	const text = `Signed by ${person.name}${ownWords}, ${instantText(signed.at)}: ${said}`;
+	return { ...reply, marks: [{ ...placeIn(about), text, stands: true }] };
+}
+
+async function reject(turn: Turn, number: number, reason: string): Promise<Reply> {
+	const { person, shop } = turn.incoming;
+	const about = await answerAt(turn, number);
+	if (about === null) return await refuse(turn, null, noAnswer(number));
+	if (!(await rightsOf(turn.log, shop, person)).isLead) {
+		return await refuse(
+			turn,
+			about,
+			`Rejecting is for the leads of this shop. You can say a word: "/log comment ${number} TEXT".`,
+		);
+	}
+	if (reason === '') return listed(`Say why: "/log reject ${number} REASON".`, 'asker');
+	const rejected = await act(turn, about, 'rejected', { meaning: 'rejected' });
+	const resting = await restingLines(turn, number);
+	const reply = listed(
+		[`No. ${number} rejected by ${person.name}: ${reason}`, ...resting].join('\n'),
+		'channel',
+	);
+	const text = `Rejected by ${person.name}, ${instantText(rejected.at)}: ${reason}`;
+	return { ...reply, marks: [{ ...placeIn(about), text, stands: false }] };
+}
+
+/** What else no longer stands on firm ground when an answer falls. */
+export async function restingLines(turn: Turn, number: number): Promise<string[]> {
+	const resting = await restingOn(turn.log, turn.incoming.shop, number);
+	return resting.length === 0
+		? []
+		: [`These rest on No. ${number}: look at them again`, ...resting.map(entryLine)];
+}
+
+/** The place of an answer, for its mark. */
+export function placeIn(about: {
+	readonly number: number;
+	readonly channel: string;
+	readonly thread: string | null;
+}): Pick<Mark, 'entry' | 'channel' | 'thread'> {
+	return { entry: about.number, channel: about.channel, thread: about.thread };
+}
+
+async function comment(turn: Turn, number: number, words: string): Promise<Reply> {
+	const about = await answerAt(turn, number);
+	if (about === null) return await refuse(turn, null, noAnswer(number));
+	if (words === '') return listed(`Say what: "/log comment ${number} TEXT".`, 'asker');
+	await act(turn, about, 'commented', { meaning: 'comment' });
+	return listed(`No. ${number}, ${turn.incoming.person.name}: ${words}`, 'channel');
+}
+
+async function askLead(turn: Turn, number: number): Promise<Reply> {
+	const about = await answerAt(turn, number);
+	if (about === null) return await refuse(turn, null, noAnswer(number));
+	await act(turn, about, 'asked', { meaning: 'asked of the lead' });
+	return listed(
+		`No. ${number} is asked of the lead: it stands in "/log review" until it is signed or rejected.`,
+		'channel',
+	);
+}
+
+async function allowOwn(turn: Turn, on: boolean): Promise<Reply> {
+	const { person, shop } = turn.incoming;
+	if (!(await rightsOf(turn.log, shop, person)).isLead) {
+		return await refuse(turn, null, 'Only a lead can change that.');
+	}
+	const before = await turn.log.getSetting(shop, OWN_SIGNATURE);
+	await turn.log.setSetting(shop, OWN_SIGNATURE, on ? 'yes' : null);
+	try {
+		await turn.log.append({
+			...turn.entry(null),
+			kind: 'settings',
+			topic: null,
+			follows: null,
+			state: null,
+			body: { ownSignature: on },
+		});
+	} catch (error) {
+		// Nothing is allowed without a trace.
+		if (on) await turn.log.setSetting(shop, OWN_SIGNATURE, before);
+		throw error;
+	}
+	return listed(
+		on
+			? 'Leads may now sign answers to their own questions; the signature says so.'
+			: 'Nobody signs an answer to their own question.',
+		'channel',
+	);
+}
+
+/** What came with an act that takes a number but is none: typed wrongly, or the value of a button that was forged. */
+async function noNumber(turn: Turn, word: string, value: string): Promise<Reply> {
+	const right = `Say the number of an answer: "/log ${word.toLowerCase()} 128".`;
+	if (value === '') return listed(right, 'asker');
+	return await refuse(
+		turn,
+		null,
+		`${JSON.stringify(value.slice(0, 40))} is no number of an answer. ${right}`,
+	);
+}
+
+const numbered = (word: string) =>
+	new RegExp(`^(?:${word})\\s+#?([1-9]\\d{0,8})(?:[ \\t]+(\\S[\\s\\S]{0,999}))?$`, 'i');
+const numberOf = (match: RegExpExecArray) => Number(match[1]);
+const wordsIn = (match: RegExpExecArray) => (match[2] ?? '').trim();
+
+export const signVerbs: readonly Verb[] = [
+	{
+		usage: 'sign 128',
+		help: null,
+		pattern: numbered('sign'),
+		run: (turn, match) => sign(turn, numberOf(match), wordsIn(match)),
+	},
+	{
+		usage: 'reject 128 WHY',
+		help: null,
+		pattern: numbered('reject'),
+		run: (turn, match) => reject(turn, numberOf(match), wordsIn(match)),
+	},
+	{
+		usage: 'comment 128 TEXT',
+		help: null,
+		pattern: numbered('comment'),
+		run: (turn, match) => comment(turn, numberOf(match), wordsIn(match)),
+	},
+	{
+		usage: 'ask-lead 128',
+		help: null,
+		pattern: numbered('ask-lead|ask'),
+		run: (turn, match) => askLead(turn, numberOf(match)),
+	},
+	{
+		usage: 'own-signature on|off',
+		help: null,
+		pattern: /^own-signature\s+(on|off)$/i,
+		run: (turn, match) => allowOwn(turn, (match[1] as string).toLowerCase() === 'on'),
+	},
+	{
+		usage: 'sign|reject|comment|ask-lead 128 [WORDS]',
+		help: 'a lead signs or rejects; everybody comments or asks the lead',
+		pattern: /^(sign|reject|comment|ask-lead)(?:\s+([\s\S]*))?$/i,
+		run: (turn, match) => noNumber(turn, match[1] as string, (match[2] ?? '').trim()),
+	},
+];
