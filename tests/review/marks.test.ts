@@ -77,6 +77,23 @@ describe.each(DIALECTS)('what became of an answer ($title)', (dialect) => {
 		expect(await shop.say(kim, '/log show 3')).not.toContain('out of date');
 	});
 
+	test('a signed answer whose build has changed since is out of date, until it is worked out again', async () => {
+		await shop.say(kim, '/build use heron');
+		await shop.say(robin, '/build describe 12 V battery 200 Ah, fridge 45 W');
+		const asked = await shop.tell(robin, 'wire for the fridge 15 ft');
+		const number = asked.answer.entry as number;
+		await shop.say(kim, `/log sign ${number}`);
+		expect(await shop.say(kim, `/log show ${number}`)).not.toContain('out of date');
+		await shop.say(robin, '/build describe the fridge is 120 W');
+		expect(await shop.say(kim, `/log show ${number}`)).toMatch(
+			/signature is out of date.*fridge: power was 45 W, is 120 W/,
+		);
+		expect(await shop.say(kim, '/log review')).toContain(`No. ${number}`);
+		const rerun = await shop.tell(kim, '/build rerun');
+		expect(rerun.marks).toMatchObject([{ entry: number, stands: false }]);
+		expect(await shop.say(kim, `/log show ${number}`)).toContain('No longer valid: replaced by');
+	});
+
 	test('only an answer can replace one: what needs an input, or is refused, leaves the old one', async () => {
 		for (const change of ['', 'and the colour?', 'and at 20 ft, and bypass the fuse']) {
 			const reply = await shop.tell(robin, `/log replace 1 ${change}`.trim());

@@ -35,6 +35,7 @@ export async function rerunBuild(turn: Turn): Promise<Reply> {
 			channel: turn.incoming.channel,
 			thread: turn.incoming.thread,
 			text: `replaced by No. ${number}: ${answer.headline}`,
+			stands: false,
 		});
 	}
 	const reply = listed(

@@ -1,8 +1,12 @@
 /** What people do about answers, and where that leaves each: a fold over the entries that follow and replace it. */
 
+import { isOutdated, type Van } from '@lugbook/core';
 import { type Entry, type EntryKind, LIMITS, type Log } from '@lugbook/log';
 import type { SheetSignature, SheetState } from '@lugbook/report';
 import { z } from 'zod';
+import { whyOutdated } from '../build/outdated.js';
+import { vanOf } from '../build/van.js';
+import { exchangeOf } from '../memory.js';
 
 /** What people do about an answer; each is an entry of its own that follows it. */
 const actKinds = ['signed', 'rejected', 'commented', 'asked'] as const satisfies readonly EntryKind[];
@@ -33,22 +37,25 @@ export interface Review {
 }
 
 /** Everything about one answer that its state depends on. */
-export interface Standing {
+interface Standing {
 	/** acts about it, oldest first */
 	readonly acts: readonly { readonly kind: EntryKind; readonly number: number }[];
 	readonly replacedBy: number | null;
 	/** the entry by which an answer that it rests on ceased to stand, or null */
 	readonly basisLostAt: number | null;
+	/** what it took from the build and the build no longer says, or null */
+	readonly buildChanged: string | null;
 }
 
 /** Replaced stays replaced; the last decision counts; a signature is out of date once the ground under it is gone. */
-export function stateOf({ acts: done, replacedBy, basisLostAt }: Standing): SheetState {
+function stateOf({ acts: done, replacedBy, basisLostAt, buildChanged }: Standing): SheetState {
 	if (replacedBy !== null) return 'replaced';
 	const last = done.findLast(({ kind }) => kind === 'signed' || kind === 'rejected');
 	if (last === undefined)
 		return done.some(({ kind }) => kind === 'asked') ? 'asked of the lead' : 'not checked';
 	if (last.kind === 'rejected') return 'rejected';
-	return basisLostAt !== null && basisLostAt > last.number ? 'out of date' : 'signed';
+	const isBasisLost = basisLostAt !== null && basisLostAt > last.number;
+	return isBasisLost || buildChanged !== null ? 'out of date' : 'signed';
 }
 
 export async function reviewOf(log: Log, entry: Entry): Promise<Review> {
@@ -78,7 +85,9 @@ export async function reviewsOf(
 		acts: done.get(number) ?? [],
 		replacedBy: replacing.get(number) ?? null,
 		basisLostAt: null,
+		buildChanged: null,
 	});
+	const changedIn = await buildChanges(log, shop, answers);
 	return new Map(
 		answers.map((entry) => {
 			const basis = basisOf(entry, known).flatMap((number) => {
@@ -86,15 +95,19 @@ export async function reviewsOf(
 				return lostAt === null ? [] : [{ number, lostAt }];
 			});
 			const latest = basis.toSorted((a, b) => b.lostAt - a.lostAt)[0];
-			const standing = { ...own(entry.number), basisLostAt: latest?.lostAt ?? null };
+			const standing: Standing = {
+				...own(entry.number),
+				basisLostAt: latest?.lostAt ?? null,
+				buildChanged: changedIn.get(entry.number) ?? null,
+			};
 			const about = done.get(entry.number) ?? [];
 			const last = about.findLast(({ kind }) => kind === 'rejected');
 			const state = stateOf(standing);
 			const reasons: Partial<Record<SheetState, string | null>> = {
 				rejected: last === undefined ? null : wordsOf(last),
 				'out of date':
-					latest === undefined
-						? null
+					standing.buildChanged !== null || latest === undefined
+						? standing.buildChanged
 						: `It was signed before No. ${latest.number}, on which it rests, ceased to stand (No. ${latest.lostAt}).`,
 			};
 			const review: Review = {
@@ -106,6 +119,27 @@ export async function reviewsOf(
 			return [entry.number, review];
 		}),
 	);
+}
+
+/** What each answer took from its build and the build no longer says. Each build is read once. */
+async function buildChanges(
+	log: Log,
+	shop: string,
+	answers: readonly Entry[],
+): Promise<ReadonlyMap<number, string>> {
+	const vans = new Map<string, Van>();
+	const found = new Map<number, string>();
+	for (const entry of answers) {
+		const exchange = exchangeOf(entry);
+		const rests = exchange?.rests ?? [];
+		const context = exchange?.request?.context;
+		if (entry.build === null || context === undefined || rests.length === 0) continue;
+		const van = vans.get(entry.build) ?? (await vanOf(log, shop, entry.build));
+		vans.set(entry.build, van);
+		const gone = rests.filter((rest) => isOutdated(van, rest, context));
+		if (gone.length > 0) found.set(entry.number, `Since then: ${whyOutdated(van, gone, context)}.`);
+	}
+	return found;
 }
 
 /** The entry by which an answer ceased to stand, or null where it stands. */

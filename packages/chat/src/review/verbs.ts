@@ -7,12 +7,13 @@ import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { answerAt, noAnswer } from './about.js';
-import { reviewsOf } from './acts.js';
+import { type Review, reviewsOf } from './acts.js';
 import { leadVerbs } from './leads.js';
 import { pictureOfAnswer } from './picture.js';
 import { replaceVerb } from './replace.js';
 import { report } from './report.js';
 import { sheetRecordOf } from './sheet.js';
+import { stateWords } from './shown.js';
 import { signVerbs } from './sign.js';
 
 async function sheet(turn: Turn, number: number): Promise<Reply> {
@@ -35,10 +36,10 @@ async function review(turn: Turn): Promise<Reply> {
 		limit: 200,
 	});
 	const reviews = await reviewsOf(turn.log, shop, entries);
-	const open: { entry: Entry; grave: number; system: string; state: string }[] = [];
+	const open: { entry: Entry; grave: number; system: string; said: string }[] = [];
 	for (const entry of entries) {
-		const state = reviews.get(entry.number)?.state ?? 'not checked';
-		if (state === 'signed' || state === 'rejected' || state === 'replaced') continue;
+		const found = reviews.get(entry.number) as Review;
+		if (['signed', 'rejected', 'replaced'].includes(found.state)) continue;
 		const findings = exchangeOf(entry)?.answer.findings ?? [];
 		const grave = findings.some(({ severity }) => severity === 'danger')
 			? 0
@@ -46,16 +47,15 @@ async function review(turn: Turn): Promise<Reply> {
 				? 1
 				: 2;
 		const system = entry.topic === null ? 'other' : (topicNamed(entry.topic)?.system ?? 'other');
-		open.push({ entry, grave, system, state });
+		open.push({ entry, grave, system, said: stateWords(found) });
 	}
 	const where = build === null ? 'this channel' : `build "${build}"`;
 	if (open.length === 0) return listed(`Nothing is unsigned in ${where}.`, 'channel');
 	open.sort(
 		(a, b) => a.grave - b.grave || a.system.localeCompare(b.system) || a.entry.number - b.entry.number,
 	);
-	const lines = open.slice(0, 30).map(({ entry, grave, system, state }) => {
+	const lines = open.slice(0, 30).map(({ entry, grave, system, said }) => {
 		const word = grave === 0 ? 'DANGER ' : grave === 1 ? 'warning ' : '';
-		const said = state === 'not checked' ? '' : ` (${state})`;
 		return `${word}${system}: ${entryLine(entry)}${said}`;
 	});
 	const more = open.length > lines.length ? [`and ${open.length - lines.length} more`] : [];
