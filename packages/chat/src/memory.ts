@@ -120,7 +120,13 @@ async function shownAt(
 	if (where.thread === null) return [];
 	const number = await log.getSetting(where.shop, `entry shown as ${where.channel} ${where.thread}`);
 	const entry = number === null ? null : await log.entry(where.shop, Number(number));
-	return entry === null ? [] : [entry];
+	if (entry === null) return [];
+	// Under "why" or the working one goes on with the question that it is about.
+	const about =
+		exchangeOf(entry)?.answer.status === 'listed' && entry.follows !== null
+			? await log.entry(where.shop, entry.follows)
+			: null;
+	return about === null ? [entry] : [about];
 }
 
 const boundBody = z.object({ build: z.string() });

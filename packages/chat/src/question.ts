@@ -70,7 +70,9 @@ function plainValue(value: Given['value']): string | number | boolean | Record<s
 }
 
 function understoodOf(given: readonly Given[], topic: AnyTopic, context: Context): Answer['understood'] {
-	return given.map(({ name, value, said }) => {
+	// What the build adds to something that was said stands in its place.
+	const last = new Map(given.map((one) => [one.name, one]));
+	return [...last.values()].map(({ name, value, said }) => {
 		const field = topic.fields[name] as Field;
 		return {
 			name,

@@ -1,6 +1,6 @@
 import { type AnyTopic, topics as allTopics, type Context } from '@lugbook/core';
 import { rankTopics } from './choose.js';
-import { type Element, PhraseTable } from './elements.js';
+import { type Element, meaningsFor, PhraseTable } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
 import { leftOver } from './left-over.js';
 import { lex } from './lex.js';
@@ -111,7 +111,7 @@ export class Reader {
 			given: followsUp && previous !== null ? merge(previous.given, filled.given) : filled.given,
 			conflicts: filled.conflicts,
 			notes: filled.notes,
-			unread: leftOver(elements, filled.claimed, message),
+			unread: leftOver(elements, filled.claimed, message, topic.includes),
 			said,
 			context,
 			rival,
@@ -233,13 +233,27 @@ function mergeItems(before: readonly Item[], now: readonly Item[]): Item[] {
 	return items;
 }
 
-/** Where the runner-up fits about as well and its answer holds the winner's, it is the one meant. */
+/**
+ * Where the runner-up fits about as well and its answer holds the winner's, it is the one meant; so too where both are
+ * asked for by name and the winner could not be answered anyway: "wire and fuse for the charger, 20 ft".
+ */
 function widest(weighed: readonly Weighed[]): readonly Weighed[] {
-	const [best, second, ...others] = weighed;
-	if (best === undefined || second === undefined || !second.complete) return weighed;
-	const holds =
-		second.topic.includes.includes(best.topic.name) && second.weight >= best.weight * doubtfulShare;
-	return holds ? [second, best, ...others] : weighed;
+	const [best, second] = weighed;
+	if (best === undefined || second === undefined) return weighed;
+	const fitting = weighed.find(
+		(one) =>
+			one.topic.includes.includes(best.topic.name) &&
+			((one === second && one.complete && one.weight >= best.weight * doubtfulShare) ||
+				(isMeant(one) && !best.complete && isAskedFor(one))),
+	);
+	return fitting === undefined ? weighed : [fitting, ...weighed.filter((one) => one !== fitting)];
+}
+
+/** A word of the message asks for the topic. */
+function isAskedFor({ topic, elements }: Weighed): boolean {
+	return elements.some((element) =>
+		meaningsFor(element, topic.name).some((meaning) => meaning.means === 'topic'),
+	);
 }
 
 /** Another topic that the message fits about as well, and that could be answered: then the choice is the asker's. */

@@ -376,8 +376,8 @@ export class Desk {
 	/** Shows a reply and remembers where it stands, so that a thread or a reply under it goes on with it. */
 	async #show(shop: string, reply: Reply, way: Way, mayBeShown: boolean): Promise<void> {
 		const at = await way.show(reply, mayBeShown);
-		const { entry, status } = reply.answer;
-		if (entry === null || at.message === null || reply.audience === 'asker' || status === 'listed') return;
+		const { entry } = reply.answer;
+		if (entry === null || at.message === null || reply.audience === 'asker') return;
 		await this.#chat
 			.shown({ shop, channel: at.channel, message: at.message, entry })
 			.catch((error: unknown) =>

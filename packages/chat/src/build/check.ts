@@ -80,12 +80,14 @@ function sinceParts(before: Before | null, now: Answer): Part[] {
 	const cleared = before.answer.findings.filter((finding) => !isIn(now, finding));
 	const fresh = now.findings.filter((finding) => !isIn(before.answer, finding));
 	const settled = before.answer.missing.filter((fact) => !now.missing.includes(fact)).length;
-	if (cleared.length + fresh.length + settled === 0)
+	const opened = now.missing.filter((fact) => !before.answer.missing.includes(fact)).length;
+	if (cleared.length + fresh.length + settled + opened === 0)
 		return [line(`Since No. ${before.entry}: nothing got better, nothing worse.`)];
 	const counts = [
 		...(cleared.length === 0 ? [] : [`${cleared.length} cleared`]),
 		...(fresh.length === 0 ? [] : [`${fresh.length} new`]),
 		...(settled === 0 ? [] : [`${counted(settled, 'question')} settled`]),
+		...(opened === 0 ? [] : [`${counted(opened, 'more question')} open`]),
 	];
 	return [
 		line(`Since No. ${before.entry}: ${counts.join(', ')}.`),

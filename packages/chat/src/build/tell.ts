@@ -37,12 +37,14 @@ export async function tellBuild(turn: Turn, text: string): Promise<Reply> {
  * A message that plainly tells of the van the channel works on, or puts it right; null for everything else.
  *
  * @param reading the message read as a question
+ * @param goesOn it stands under an answer: figures for a piece that is named there change the question
  */
 export async function toldInWords(
 	turn: Turn,
 	build: string | null,
 	text: string,
 	reading: Reading,
+	goesOn: boolean,
 ): Promise<Reply | null> {
 	if (turn.incoming.keep === false || soundsAsking(text)) return null;
 	const description = describe(text, turn.context());
@@ -58,7 +60,7 @@ export async function toldInWords(
 	if (correction === null) return null;
 	const isMeant = {
 		plain: true,
-		named: turn.incoming.thread === null && states.test(text),
+		named: !goesOn && states.test(text),
 		last: justTold,
 		bare: justTold && reading.topic === null,
 	}[correction.how];

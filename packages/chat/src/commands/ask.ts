@@ -28,8 +28,6 @@ export async function ask(turn: Turn): Promise<Reply> {
 	const goesOn = /^>\s*/.exec(rest);
 	const question = goesOn === null ? rest : rest.slice(goesOn[0].length);
 	const fresh = reader.read(question, { context, ...(topic === null ? {} : { topic }) });
-	const told = topic === null && goesOn === null ? await toldInWords(turn, build, question, fresh) : null;
-	if (told !== null) return told;
 	const mayGoOn = incoming.thread !== null || goesOn !== null || fresh.said.length > 0;
 	const remembered =
 		incoming.keep !== false && mayGoOn
@@ -40,6 +38,9 @@ export async function ask(turn: Turn): Promise<Reply> {
 					personId: incoming.person.id,
 				})
 			: null;
+	const goesOnHere = remembered !== null && (incoming.thread !== null || goesOn !== null);
+	const told = topic === null ? await toldInWords(turn, build, question, fresh, goesOnHere) : null;
+	if (told !== null) return told;
 	const reading =
 		remembered === null || topic !== null
 			? fresh

@@ -364,6 +364,7 @@ export const wire = declareTopic({
 		'calibre',
 		'sección',
 	],
+	includes: ['fuse'],
 	examples: [
 		'40A 12V 15 ft',
 		"fridge 5 amps 22' run 12v",

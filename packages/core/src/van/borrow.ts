@@ -1,6 +1,7 @@
 import type { Context } from '../topic/context.js';
 import type { AnyTopic } from '../topic/declare.js';
 import type { FieldValue } from '../topic/field.js';
+import { equipmentOf } from './equipment/index.js';
 import { houseV, knownBank } from './facts/bank.js';
 import { circuitsOf } from './facts/circuits.js';
 import { Facts, num, word } from './facts/facts.js';
@@ -66,7 +67,7 @@ const loads: Find = (facts) => {
 	const list = dailyLoads(facts).map(({ load }) => ({
 		name: load.name,
 		powerW: load.runningW / load.count,
-		count: load.count,
+		...(load.count > 1 ? { count: load.count } : {}),
 		...(load.hoursPerDay === null ? {} : { durationH: load.hoursPerDay }),
 		...(load.duty < 1 ? { duty: load.duty } : {}),
 		supply: load.mains ? 'mains' : 'dc',
@@ -78,10 +79,43 @@ const loadsOnMains: Find = (facts) => {
 	const list = mainsLoads(facts).map(({ load }) => ({
 		name: load.typical?.name ?? load.name,
 		powerW: load.runningW / load.count,
-		count: load.count,
+		...(load.count > 1 ? { count: load.count } : {}),
 	}));
 	return list.length === 0 ? null : { value: list.slice(0, 16), from: [['*', 'mains loads']] };
 };
+
+type Item = Readonly<Record<string, unknown>>;
+
+/**
+ * Things that the question names without figures, each with what the build knows of it: "how long will the bank run the
+ * fridge"; null where there is nothing to add.
+ */
+function completed(facts: Facts, items: readonly Item[]): Known {
+	const from: [item: string, field: string][] = [];
+	const list = items.map((item) => {
+		const isBare = ['powerW', 'currentA', 'energyWh', 'chargeAh'].every((name) => item[name] === undefined);
+		const called = String(item.name ?? '').toLowerCase();
+		const piece = isBare && called !== '' ? pieceCalled(facts, called) : null;
+		if (piece === null) return item;
+		const field = [...powerFields, ...currentFields].find((name) => num(piece, name) !== undefined);
+		if (field === undefined) return item;
+		from.push([piece.id, field]);
+		const isCurrent = (currentFields as readonly string[]).includes(field);
+		return { ...item, [isCurrent ? 'currentA' : 'powerW']: num(piece, field) };
+	});
+	return from.length === 0 ? null : { value: list, from };
+}
+
+/** The only piece that a word of the question can mean. */
+function pieceCalled(facts: Facts, called: string): Piece | null {
+	const pieces = facts.van.pieces.filter(
+		(piece) =>
+			piece.values.name === called ||
+			equipmentOf(piece.kind).label.toLowerCase() === called ||
+			equipmentOf(piece.kind).words.some((word) => word.toLowerCase() === called),
+	);
+	return pieces.length === 1 ? (pieces[0] as Piece) : null;
+}
 
 const masses: Find = (facts) => {
 	const list = weightsOf(facts).map(({ name, massKg, waterL, zone, onRoof }) => ({
@@ -269,7 +303,7 @@ const sameThing: readonly (readonly string[])[] = [
 ];
 
 /**
- * The inputs a question leaves out and the build knows.
+ * The inputs a question leaves out and the build knows; things it names without figures come back with theirs.
  *
  * @param given inputs read from the question, by field name
  * @param named kinds (or names of pieces) that the question speaks of
@@ -286,6 +320,14 @@ export function borrowFrom(
 	const table: Table = { ...everywhere, ...byTopic[topic.name] };
 	const taken = new Set(Object.keys(given));
 	const borrowed: Borrowed[] = [];
+	const take = (name: string, { value, from }: NonNullable<Known>): void => {
+		const rests = from.map(([item, field]) => ({ item, field, value: restValue(van, item, field, context) }));
+		borrowed.push({ name, value, rests });
+	};
+	if (topic.fields.loads !== undefined && Array.isArray(given.loads)) {
+		const known = completed(facts, given.loads as readonly Item[]);
+		if (known !== null && topic.fields.loads.schema.safeParse(known.value).success) take('loads', known);
+	}
 	for (const [name, [when, find]] of Object.entries(table)) {
 		const field = topic.fields[name];
 		if (field === undefined || taken.has(name) || (when === 'needed' && !lacking)) continue;
@@ -293,12 +335,7 @@ export function borrowFrom(
 		const known = find(facts, named, given);
 		if (known === null || !field.schema.safeParse(known.value).success) continue;
 		taken.add(name);
-		const rests = known.from.map(([item, from]) => ({
-			item,
-			field: from,
-			value: restValue(van, item, from, context),
-		}));
-		borrowed.push({ name, value: known.value, rests });
+		take(name, known);
 	}
 	return borrowed;
 }
