@@ -55,8 +55,8 @@ export interface Page {
 }
 
 export const NO_MENTIONS: Page['allowedMentions'] = { parse: [], repliedUser: false };
-/** messages that the dangers of one answer may fill */
-const PAGES_MAX = 8;
+/** messages that the dangers of one answer may fill: far more than any answer has, so that none is ever cut */
+const PAGES_MAX = 60;
 /** A piece may double when every sign in it is made inert; the marks around it take the rest. */
 const PIECE_CHARACTERS_MAX = CONTENT_CHARACTERS_MAX / 2 - 20;
 const IN_THE_FILE = '-# The whole answer is in the file below.';

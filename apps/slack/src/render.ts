@@ -52,18 +52,22 @@ export function pagesOf(reply: Reply, assumed: readonly { value: string; label: 
 	const length = parts.reduce((sum, part) => sum + part.text.length, 0);
 	const isLong = length > UNFOLDED_CHARACTERS_MAX;
 	const isFolded = (part: Part) => isLong && part.fold && part.kind !== 'danger';
-	const shown = packed(parts.filter((part) => !isFolded(part)).flatMap(blocksOf));
+	const below = controls(reply, assumed);
+	// Labels of buttons and options count among the characters of the message they stand in.
+	const room = MESSAGE_CHARACTERS_MAX - below.characters;
+	const shown = packed(parts.filter((part) => !isFolded(part)).flatMap(blocksOf), room);
 	const folded = packed(parts.filter(isFolded).flatMap(blocksOf));
 	// A danger stays in the channel, on whichever page it came to stand; the rest of a long answer goes below it.
 	const dangers = packed(
 		parts.filter((part) => part.kind === 'headline' || part.kind === 'danger').flatMap(blocksOf),
+		room,
 	).length;
 	const all = [...shown, ...folded];
 	const kept = all.slice(0, PAGES_MAX);
 	if (all.length > kept.length) {
 		kept.at(-1)?.splice(-1, 1, plainLine('There is more than fits here: ask for less at once.'));
 	}
-	kept[0]?.push(...controls(reply, assumed));
+	kept[0]?.push(...below.blocks);
 	const fallback = inert(shortened(shortText(reply), FALLBACK_CHARACTERS_MAX / 5));
 	return kept.map((blocks, at) => ({
 		text: at === 0 ? fallback : `${fallback} (${at + 1} of ${kept.length})`,
@@ -72,8 +76,11 @@ export function pagesOf(reply: Reply, assumed: readonly { value: string; label: 
 	}));
 }
 
-/** Blocks on as few pages as the platform's limits allow. */
-function packed(texts: readonly Sized[]): types.KnownBlock[][] {
+/**
+ * Blocks on as few pages as the platform's limits allow.
+ * @param firstRoom characters that the first page takes, less than the others where something stands below it
+ */
+function packed(texts: readonly Sized[], firstRoom = MESSAGE_CHARACTERS_MAX): types.KnownBlock[][] {
 	const pages: types.KnownBlock[][] = [];
 	let characters = 0;
 	for (const { block, characters: own } of texts) {
@@ -82,7 +89,7 @@ function packed(texts: readonly Sized[]): types.KnownBlock[][] {
 		if (
 			current === undefined ||
 			current.length >= BLOCKS_MAX - 2 ||
-			characters + own > MESSAGE_CHARACTERS_MAX
+			characters + own > (pages.length === 1 ? firstRoom : MESSAGE_CHARACTERS_MAX)
 		) {
 			pages.push([block]);
 			characters = own;
@@ -134,7 +141,10 @@ function plainLine(text: string, style: types.RichTextStyleable['style'] = {}): 
 	return { type: 'rich_text', elements: [{ type: 'rich_text_section', elements: [element] }] };
 }
 
-function controls(reply: Reply, assumed: readonly { value: string; label: string }[]): types.KnownBlock[] {
+function controls(
+	reply: Reply,
+	assumed: readonly { value: string; label: string }[],
+): { readonly blocks: types.KnownBlock[]; readonly characters: number } {
 	const buttons = reply.buttons
 		.filter((button) => button.value.length <= BUTTON_VALUE_CHARACTERS_MAX)
 		.slice(0, BUTTONS_PER_ROW_MAX)
@@ -156,10 +166,11 @@ function controls(reply: Reply, assumed: readonly { value: string; label: string
 		placeholder: plain('Change an assumption'),
 		options,
 	};
-	return [
+	const blocks = [
 		...(buttons.length === 0 ? [] : [{ type: 'actions' as const, elements: buttons }]),
 		...(options.length === 0 ? [] : [{ type: 'actions' as const, elements: [menu] }]),
 	];
+	return { blocks, characters: JSON.stringify(blocks).length };
 }
 
 const plain = (text: string): types.PlainTextElement => ({ type: 'plain_text', text, emoji: false });
