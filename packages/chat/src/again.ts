@@ -1,4 +1,5 @@
 import type { Log } from '@lugbook/log';
+import { unshownIn } from './bot/outbox.js';
 import { exchangeOf } from './memory.js';
 import type { Reply } from './message.js';
 import { audienceOf, listed, replyWith } from './reply.js';
@@ -22,12 +23,23 @@ export async function reviewedReplyOf(log: Log, shop: string, number: number): P
 
 /** An answer that did not reach the channel, or got lost in it, once more. */
 export const resend: Verb = {
-	usage: 'resend 128',
+	usage: 'resend [128]',
 	help: null,
-	pattern: /^resend\s+#?(\d{1,9})$/i,
+	pattern: /^resend(?:\s+#?(\d{1,9}))?$/i,
 	run: async (turn, match) => {
-		const number = Number(match[1]);
-		const reply = await reviewedReplyOf(turn.log, turn.incoming.shop, number);
-		return reply ?? listed(`There is no answer No. ${number} in this shop's log.`, 'asker');
+		const { shop } = turn.incoming;
+		const [newest, ...others] = (await unshownIn(turn.log, turn.incoming)).reverse();
+		const number = match[1] === undefined ? newest : Number(match[1]);
+		if (number === undefined) {
+			return listed(
+				'No answer of this channel waits to be shown. "/log resend 128" shows one again.',
+				'asker',
+			);
+		}
+		const reply = await reviewedReplyOf(turn.log, shop, number);
+		if (reply === null) return listed(`There is no answer No. ${number} in this shop's log.`, 'asker');
+		if (match[1] !== undefined || others.length === 0) return reply;
+		const text = `Also waiting to be shown: ${others.map((one) => `No. ${one}`).join(', ')}.`;
+		return { ...reply, parts: [...reply.parts, { kind: 'list', text, fold: false }] };
 	},
 };

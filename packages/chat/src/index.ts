@@ -2,6 +2,7 @@ export { type AnyTopic, type Field, topicNamed, topics } from '@lugbook/core';
 export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './answer.js';
 export * from './bot/index.js';
 export { Chat, type ChatOptions, openChat } from './chat.js';
+export { forgetPerson } from './forget.js';
 export { copyLog, openLog, sheetFile } from './keeping.js';
 export { placeOf, type Shown } from './memory.js';
 export {

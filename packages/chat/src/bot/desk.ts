@@ -227,7 +227,7 @@ export class Desk {
 		});
 		await Promise.race([this.settled(), patience]);
 		clearTimeout(timer);
-		for (const held of this.#held) await this.#outbox.waiting(held, 0).catch(() => undefined);
+		for (const held of this.#held) await this.#outbox.waiting(held, null, 0).catch(() => undefined);
 	}
 
 	#track(asked: Pick<Asked, 'command' | 'delivery' | 'shop'>, work: Promise<void>): Promise<void> {
@@ -332,15 +332,21 @@ export class Desk {
 					await this.#present(asked, reply, way, mayBeShown);
 				} catch (error) {
 					this.#failed(asked, 'show', error);
-					if (held !== null) await this.#outbox.waiting(held).catch(() => undefined);
+					if (held !== null) {
+						// A reply may show the answer of another message: its number is not where this one is kept.
+						const kept = await this.#chat.log.byDelivery(shop, delivery).catch(() => null);
+						await this.#outbox.waiting(held, kept?.number ?? null).catch(() => undefined);
+					}
 					if ((held?.tries ?? 0) === 0) await way.tell(keptUnshown(reply.answer.entry));
 					return false;
 				}
 			}
-			if (held !== null) {
-				await this.#outbox.shown(held).catch((error: unknown) => this.#failed(asked, 'strike off', error));
-			}
 			const { status, topic, entry } = reply.answer;
+			const struckOff = (error: unknown) => this.#failed(asked, 'strike off', error);
+			if (held !== null) await this.#outbox.shown(held).catch(struckOff);
+			if (command === 'log' && entry !== null) {
+				await this.#outbox.shownOtherwise(shop, entry).catch(struckOff);
+			}
 			const ms = Math.round(performance.now() - startedMs);
 			this.metrics.count('answers_total', { platform, status });
 			this.metrics.time('answer_seconds', { platform }, performance.now() - startedMs);
@@ -399,7 +405,12 @@ export class Desk {
 	async #sweep(): Promise<void> {
 		await this.#outbox.renew();
 		if (this.#isClosing) return;
-		for (const held of await this.#outbox.due()) {
+		const { held: rows, givenUp } = await this.#outbox.due();
+		for (const { shop, delivery } of givenUp) {
+			this.metrics.count('failures_total', { platform: this.#platform.name, stage: 'give up' });
+			this.#log.error({ shop, delivery }, 'an answer was not shown within a day: given up');
+		}
+		for (const held of rows) {
 			const { asked, place } = held;
 			const id = `${asked.shop} ${asked.delivery}`;
 			this.metrics.count('resumed_total', { platform: this.#platform.name });

@@ -1,7 +1,8 @@
 /**
  * What was taken on and not yet shown, kept in the log's database so that it outlives the process. Each row belongs to
  * one process at a time, by a lease that it renews; a row whose lease has run out is taken over by any other. Rows lie
- * beside the chain, hold the message as typed until its answer is shown, and are gone a minute later.
+ * beside the chain, hold the message as typed until its answer is kept in the log, and are gone a minute after it is
+ * shown. A person who is forgotten is forgotten here too.
  */
 
 import { createHash } from 'node:crypto';
@@ -27,6 +28,8 @@ const rowSchema = z.object({
 	/** when it was taken on [ms since 1970] */
 	sinceMs: z.number(),
 	tries: z.number(),
+	/** where the answer is kept, once it is; its words are then in the log and no longer here */
+	entry: z.number().nullable(),
 	asked: z
 		.object({
 			shop: z.string(),
@@ -64,8 +67,10 @@ interface Own {
 	text: string;
 }
 
+/** Messages that were noted and won't be tried any more. */
+type GivenUp = Pick<Asked, 'shop' | 'delivery'>;
+
 export class Outbox {
-	/** the shop under which the rows lie: no platform names one so */
 	readonly #shelf: string;
 	readonly #held = new Map<string, Own>();
 	#writes = 0;
@@ -77,7 +82,7 @@ export class Outbox {
 		private readonly nowMs: () => number,
 		private readonly leaseMs = LEASE_MS,
 	) {
-		this.#shelf = `outbox of ${platform}`;
+		this.#shelf = shelfOf(platform);
 	}
 
 	/**
@@ -87,7 +92,7 @@ export class Outbox {
 	async note(asked: Asked, place: unknown): Promise<Held | null> {
 		const key = keyOf(asked);
 		const nowMs = this.nowMs();
-		const row = { state: 'held' as const, sinceMs: nowMs, tries: 0, asked, place };
+		const row = { state: 'held' as const, sinceMs: nowMs, tries: 0, entry: null, asked, place };
 		if (await this.#swap(key, null, row, nowMs + this.leaseMs)) return this.#heldAt(key, false);
 		const text = await this.log.getSetting(this.#shelf, key);
 		if (text === null) return null;
@@ -97,10 +102,11 @@ export class Outbox {
 		return (await this.#takeOver(key, text, there)) ? this.#heldAt(key, true) : null;
 	}
 
-	/** Rows left behind or waiting whose time has come, now held by this process. */
-	async due(max = 20): Promise<Held[]> {
+	/** Rows left behind or waiting whose time has come, now held by this process; and those that are past hope. */
+	async due(max = 20): Promise<{ readonly held: readonly Held[]; readonly givenUp: readonly GivenUp[] }> {
 		const nowMs = this.nowMs();
 		const found: Held[] = [];
+		const givenUp: GivenUp[] = [];
 		for (const { key, value } of await this.log.settingsOf(this.#shelf)) {
 			if (found.length >= max) break;
 			const row = rowOf(value);
@@ -109,10 +115,13 @@ export class Outbox {
 				continue;
 			}
 			if (row.untilMs > nowMs || this.#held.has(key)) continue;
-			if (nowMs - row.sinceMs > GIVE_UP_AFTER_MS) await this.log.swapSetting(this.#shelf, key, value, null);
-			else if (await this.#takeOver(key, value, row)) found.push(this.#heldAt(key, true));
+			if (nowMs - row.sinceMs <= GIVE_UP_AFTER_MS) {
+				if (await this.#takeOver(key, value, row)) found.push(this.#heldAt(key, true));
+			} else if (await this.log.swapSetting(this.#shelf, key, value, null)) {
+				givenUp.push({ shop: row.asked.shop, delivery: row.asked.delivery });
+			}
 		}
-		return found;
+		return { held: found, givenUp };
 	}
 
 	/** Renews the leases of this process. */
@@ -125,16 +134,35 @@ export class Outbox {
 
 	/** The answer stands before the people. */
 	async shown(held: Held): Promise<void> {
-		const row = { state: 'shown' as const, sinceMs: 0, tries: 0, asked: null, place: null };
-		await this.#leave(held, row, this.nowMs() + SHOWN_KEPT_MS);
+		await this.#leave(held, doneRow, this.nowMs() + SHOWN_KEPT_MS);
 	}
 
-	/** The answer could not be shown now: this or another process tries again, after `waitMs` where that is said. */
-	async waiting(held: Held, waitMs?: number): Promise<void> {
+	/**
+	 * The answer could not be shown now: this or another process tries again.
+	 * @param entry where it is kept, if it is
+	 * @param waitMs before the next try; longer from try to try unless said [ms]
+	 */
+	async waiting(held: Held, entry: number | null, waitMs?: number): Promise<void> {
 		const own = this.#held.get(held.key);
 		if (own === undefined) return;
-		const pause = waitMs ?? WAITS_MS[Math.min(own.row.tries, WAITS_MS.length - 1)] ?? 0;
-		await this.#leave(held, { ...own.row, state: 'waiting', tries: own.row.tries + 1 }, this.nowMs() + pause);
+		const { row } = own;
+		const pause = waitMs ?? WAITS_MS[Math.min(row.tries, WAITS_MS.length - 1)] ?? 0;
+		const kept = entry ?? row.entry;
+		const asked = kept === null || row.asked === null ? row.asked : withoutWords(row.asked as Asked);
+		await this.#leave(
+			held,
+			{ ...row, state: 'waiting', tries: row.tries + 1, entry: kept, asked },
+			this.nowMs() + pause,
+		);
+	}
+
+	/** An answer that waited was shown by another message, as when somebody asked for it. */
+	async shownOtherwise(shop: string, entry: number): Promise<void> {
+		for (const { key, value } of await this.log.settingsOf(this.#shelf)) {
+			const row = rowOf(value);
+			if (row?.state !== 'waiting' || row.entry !== entry || row.asked?.shop !== shop) continue;
+			await this.#swap(key, value, doneRow, this.nowMs() + SHOWN_KEPT_MS);
+		}
 	}
 
 	/** Rows of all processes that are not shown yet. */
@@ -174,6 +202,60 @@ export class Outbox {
 		this.#held.delete(held.key);
 		if (own !== undefined) await this.#swap(held.key, own.text, row, untilMs);
 	}
+}
+
+/** What is left of a row when nothing is to be done any more: that this delivery is answered. */
+const doneRow = {
+	state: 'shown' as const,
+	sinceMs: 0,
+	tries: 0,
+	entry: null,
+	asked: null,
+	place: null,
+};
+
+/** Numbers of the answers that wait to be shown in a channel, oldest first. */
+export async function unshownIn(
+	log: Log,
+	{ platform, shop, channel }: { readonly platform: string; readonly shop: string; readonly channel: string },
+): Promise<number[]> {
+	const rows = (await log.settingsOf(shelfOf(platform))).flatMap(({ value }) => rowOf(value) ?? []);
+	return rows
+		.filter(({ state, asked }) => state === 'waiting' && asked?.shop === shop && asked.channel === channel)
+		.flatMap(({ entry }) => entry ?? [])
+		.toSorted((a, b) => a - b);
+}
+
+/** Empties the rows of a person who is to be forgotten; what waits for them is not shown any more. */
+export async function forgetUnshown(
+	log: Log,
+	{
+		platform,
+		shop,
+		personId,
+	}: { readonly platform: string; readonly shop: string; readonly personId: string },
+): Promise<void> {
+	const shelf = shelfOf(platform);
+	const emptied = JSON.stringify({ ...doneRow, by: 'forgotten', untilMs: 0 } satisfies Row);
+	for (const { key } of await log.settingsOf(shelf)) {
+		// Whoever holds the row may be changing it: look again until it is empty.
+		for (;;) {
+			const text = await log.getSetting(shelf, key);
+			const asked = text === null ? null : rowOf(text)?.asked;
+			if (asked?.shop !== shop || asked.user.id !== personId) break;
+			if (await log.swapSetting(shelf, key, text, emptied)) break;
+		}
+	}
+}
+
+/** The shop under which the rows lie: no platform names one so. */
+function shelfOf(platform: string): string {
+	return `outbox of ${platform}`;
+}
+
+/** The delivery is known to the log: it gives the answer again without the words. */
+function withoutWords({ shop, channel, thread, delivery, command, user }: Asked): Asked {
+	return { shop, channel, thread, delivery, command, text: '', user: { id: user.id } };
 }
 
 /** Short whatever the platform's ids are. */

@@ -1,0 +1,370 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { type Chat, openChat } from '../chat.js';
+import { forgetPerson } from '../forget.js';
+import type { Reply } from '../message.js';
+import { plainText } from '../render/plain.js';
+import { type Asked, Desk, type DeskOptions, type Platform, type Way } from './desk.js';
+
+const QUESTION = '40A 12V 15 ft';
+const ANSWER = /4 AWG copper/;
+const SHELF = 'outbox of nowhere';
+
+let chat: Chat;
+let folder: string;
+let nowMs: number;
+let desks: Desk[];
+/** what stands in the channel, and what was said to one person */
+let channel: string[];
+let said: string[];
+let marked: { message: string; text: string; headline: string }[];
+/** while true nothing can be shown */
+let isDown: boolean;
+let count: number;
+
+beforeEach(async () => {
+	folder = mkdtempSync(join(tmpdir(), 'lugbook-desk-'));
+	chat = await openChat({ databaseUrl: `sqlite:${join(folder, 'log.sqlite')}`, region: 'us' });
+	nowMs = Date.UTC(2026, 4, 4);
+	desks = [];
+	channel = [];
+	said = [];
+	marked = [];
+	isDown = false;
+	count = 0;
+});
+afterEach(async () => {
+	for (const desk of desks) await desk.close(1000);
+	await chat.close();
+	rmSync(folder, { recursive: true });
+});
+
+/** A place that remembers what was shown by which delivery, as the platforms let the bots look. */
+class Place implements Way {
+	constructor(private readonly delivery: string) {}
+
+	async show(reply: Reply, mayBeShown: boolean) {
+		if (isDown) throw new Error('nobody listens');
+		const known = channel.findIndex((text) => text.startsWith(`${this.delivery}: `));
+		if (mayBeShown && known >= 0) return { channel: 'c1', message: `m${known}` };
+		const target = reply.audience === 'channel' ? channel : said;
+		target.push(`${this.delivery}: ${plainText(reply, { folded: true })}`);
+		return { channel: 'c1', message: `m${target.length - 1}` };
+	}
+
+	async tell(text: string) {
+		said.push(text);
+	}
+}
+
+const platform: Platform = {
+	name: 'nowhere',
+	person: async ({ user }) => ({ id: user.id, name: user.name ?? user.id, lead: false }),
+	wayBack: async ({ delivery }, place) => (place === 'gone' ? null : new Place(delivery)),
+	mark: async ({ message }, reply, text) => {
+		marked.push({ message, text, headline: reply.answer.headline });
+	},
+};
+
+function openDesk(more: Partial<DeskOptions> = {}): Desk {
+	const log = { info() {}, warn() {}, error() {} };
+	const desk = new Desk({ chat, platform, log, sweepMs: 0, leaseMs: 10_000, nowMs: () => nowMs, ...more });
+	desks.push(desk);
+	return desk;
+}
+
+function asked(text: string, more: Partial<Asked> = {}): Asked {
+	count += 1;
+	return {
+		shop: 'nowhere:T1',
+		channel: 'c1',
+		thread: null,
+		delivery: `d${count}`,
+		command: 'ask',
+		text,
+		user: { id: 'u1', name: 'Robin' },
+		...more,
+	};
+}
+
+async function ask(desk: Desk, text: string, more: Partial<Asked> = {}): Promise<Asked> {
+	const one = asked(text, more);
+	await desk.receive(one, 'there', new Place(one.delivery)).done;
+	return one;
+}
+
+const rows = () => chat.log.settingsOf(SHELF);
+const kept = async () => (await chat.log.find('nowhere:T1', { kinds: ['exchange'], limit: 100 })).entries;
+
+describe('an answer', () => {
+	test('is kept, shown once, remembered where it stands, and its row is gone a minute later', async () => {
+		const desk = openDesk();
+		const one = await ask(desk, QUESTION);
+		expect(channel).toHaveLength(1);
+		expect(channel[0]).toMatch(ANSWER);
+		expect((await rows()).map(({ value }) => value).join()).not.toMatch(/40A|Robin/);
+		for (let again = 0; again < 4; again += 1) {
+			await desk.receive(one, 'there', new Place(one.delivery)).done;
+			await openDesk().receive(one, 'there', new Place(one.delivery)).done;
+		}
+		expect(channel).toHaveLength(1);
+		await ask(desk, 'and at 30 ft?', { thread: 'm0' });
+		expect(channel[1]).toMatch(/30 ft/);
+		nowMs += 61_000;
+		await desk.sweep();
+		expect(await rows()).toEqual([]);
+	});
+
+	test('the first in a place says what is kept, the next do not, also from another process', async () => {
+		await ask(openDesk(), QUESTION);
+		await ask(openDesk(), QUESTION);
+		await ask(openDesk(), QUESTION, { channel: 'c2' });
+		expect(channel.map((text) => /I keep what is addressed to me/.test(text))).toEqual([true, false, true]);
+	});
+
+	test('that replaces another marks the message that shows it', async () => {
+		const desk = openDesk();
+		await ask(desk, QUESTION);
+		const marking = {
+			log: chat.log,
+			shown: chat.shown.bind(chat),
+			handle: async (incoming: Parameters<Chat['handle']>[0]) => ({
+				...(await chat.handle(incoming)),
+				marks: [{ entry: 1, channel: 'c1', thread: null, text: 'replaced by No. 2' }],
+			}),
+		};
+		await ask(openDesk({ chat: marking }), '60A 12V 15 ft');
+		expect(marked).toEqual([
+			{ message: 'm0', text: 'replaced by No. 2', headline: '4 AWG copper, 50 A fuse at the source end' },
+		]);
+	});
+});
+
+describe('an answer that could not be shown', () => {
+	test('is said to be kept, waits without the words of the question, and is shown later by itself', async () => {
+		const desk = openDesk();
+		isDown = true;
+		await ask(desk, QUESTION);
+		expect(said).toEqual([expect.stringMatching(/the answer is kept as No\. 1, but I could not show it/)]);
+		expect(await desk.waiting()).toBe(1);
+		expect((await rows()).map(({ value }) => value).join()).not.toMatch(/40A|Robin/);
+		await desk.sweep();
+		expect(channel).toEqual([]);
+		isDown = false;
+		nowMs += 5001;
+		await desk.sweep();
+		await desk.settled();
+		expect(channel).toHaveLength(1);
+		expect(channel[0]).toMatch(ANSWER);
+		expect(await desk.waiting()).toBe(0);
+		expect(await kept()).toHaveLength(1);
+	});
+
+	test('is tried less and less often, told once, and given up after a day', async () => {
+		const desk = openDesk();
+		isDown = true;
+		await ask(desk, QUESTION);
+		const tries: number[] = [];
+		const startedMs = nowMs;
+		for (let minute = 0; minute < 25 * 60; minute += 1) {
+			nowMs += 60_000;
+			const before = desk.metrics.text();
+			await desk.sweep();
+			await desk.settled();
+			if (resumedIn(desk.metrics.text()) > resumedIn(before)) tries.push((nowMs - startedMs) / 60_000);
+		}
+		expect(said).toHaveLength(1);
+		const pauses = tries.slice(1).map((minute, at) => minute - (tries[at] as number));
+		expect(pauses).toEqual(pauses.toSorted((a, b) => a - b));
+		expect(pauses.at(-1)).toBe(60);
+		expect(await rows()).toEqual([]);
+		expect(desk.metrics.text()).toMatch(/failures_total\{platform="nowhere",stage="give up"\} 1/);
+	});
+
+	test('is shown on request, by its number or as the newest that waits, and then not again by itself', async () => {
+		const desk = openDesk();
+		isDown = true;
+		await ask(desk, QUESTION);
+		await ask(desk, '60A 12V 15 ft');
+		await ask(desk, '10A 12V 15 ft', { channel: 'c2' });
+		isDown = false;
+		await ask(desk, 'resend', { command: 'log' });
+		expect(channel).toHaveLength(1);
+		expect(channel[0]).toMatch(/60 A/);
+		expect(channel[0]).toMatch(/Also waiting to be shown: No\. 1\./);
+		await ask(desk, 'resend 1', { command: 'log' });
+		expect(channel[1]).toMatch(/40 A/);
+		await ask(desk, 'resend', { command: 'log' });
+		expect(said.at(-1)).toMatch(/No answer of this channel waits/);
+		nowMs += 5001;
+		await desk.sweep();
+		await desk.settled();
+		expect(channel).toHaveLength(3);
+		expect(channel[2]).toMatch(/10 A/);
+	});
+
+	test('a reply that is no entry of its own is worked out again, as asked', async () => {
+		const desk = openDesk();
+		await ask(desk, QUESTION);
+		isDown = true;
+		await ask(desk, 'show 1', { command: 'log' });
+		isDown = false;
+		nowMs += 5001;
+		await desk.sweep();
+		await desk.settled();
+		expect(channel).toHaveLength(2);
+		expect(channel[1]).toMatch(/4 AWG copper[\s\S]*=/);
+	});
+
+	test('nothing of a person who is forgotten stays, and nothing more is shown to them', async () => {
+		const desk = openDesk();
+		isDown = true;
+		await ask(desk, QUESTION);
+		await ask(desk, 'show 1', { command: 'log' });
+		await ask(desk, '60A 12V 15 ft', { user: { id: 'u2', name: 'Kim' } });
+		const person = { platform: 'nowhere', shop: 'nowhere:T1', personId: 'u1' };
+		expect(await forgetPerson(chat.log, person)).toBe(1);
+		const left = (await rows()).map(({ value }) => value).join();
+		expect(left).not.toMatch(/"u1"|Robin|show 1/);
+		expect(left).toMatch(/"u2"/);
+		isDown = false;
+		nowMs += 5001;
+		await desk.sweep();
+		await desk.settled();
+		expect(channel).toHaveLength(1);
+		expect(channel[0]).toMatch(/60 A/);
+		expect(await chat.log.verify()).toMatchObject({ ok: true });
+	});
+});
+
+const resumedIn = (metrics: string) =>
+	Number(/resumed_total\{platform="nowhere"\} (\d+)/.exec(metrics)?.[1] ?? 0);
+
+describe('of several processes', () => {
+	test('one answers a delivery that reaches them all', async () => {
+		const all = Array.from({ length: 4 }, () => openDesk());
+		for (let round = 0; round < 10; round += 1) {
+			const one = asked(QUESTION);
+			await Promise.all(all.map((desk) => desk.receive(one, 'there', new Place(one.delivery)).done));
+		}
+		expect(channel).toHaveLength(10);
+		expect(await kept()).toHaveLength(10);
+	});
+
+	test('another answers what the one that ended left behind, once its lease is over', async () => {
+		const never = new Promise<Reply>(() => {});
+		const dying = openDesk({ chat: { log: chat.log, shown: chat.shown.bind(chat), handle: () => never } });
+		const one = asked(QUESTION);
+		await dying.receive(one, 'there', new Place(one.delivery)).noted;
+		const other = openDesk();
+		await other.receive(one, 'there', new Place(one.delivery)).done;
+		await other.sweep();
+		expect(channel).toEqual([]);
+		nowMs += 10_001;
+		await other.sweep();
+		await other.settled();
+		expect(channel).toHaveLength(1);
+		expect(channel[0]).toMatch(ANSWER);
+		desks.splice(desks.indexOf(dying), 1);
+	});
+
+	test('what one showed before it ended is not shown again', async () => {
+		const one = asked(QUESTION);
+		class Dying extends Place {
+			override async show(reply: Reply, mayBeShown: boolean) {
+				await super.show(reply, mayBeShown);
+				return await new Promise<never>(() => {});
+			}
+		}
+		const dying = openDesk();
+		const { noted } = dying.receive(one, 'there', new Dying(one.delivery));
+		await noted;
+		await expect.poll(() => channel.length).toBe(1);
+		nowMs += 10_001;
+		const other = openDesk();
+		await other.sweep();
+		await other.settled();
+		expect(channel).toHaveLength(1);
+		expect(await other.waiting()).toBe(0);
+		desks.splice(desks.indexOf(dying), 1);
+	});
+
+	test('a lease is renewed while its answer takes long', async () => {
+		let goOn = () => {};
+		const wait = new Promise<void>((resolve) => {
+			goOn = resolve;
+		});
+		const slow = openDesk({
+			chat: {
+				log: chat.log,
+				shown: chat.shown.bind(chat),
+				handle: async (incoming) => {
+					await wait;
+					return await chat.handle(incoming);
+				},
+			},
+		});
+		const one = asked(QUESTION);
+		const { noted, done } = slow.receive(one, 'there', new Place(one.delivery));
+		await noted;
+		const other = openDesk();
+		for (let second = 0; second < 60; second += 1) {
+			nowMs += 1000;
+			await slow.sweep();
+			await other.sweep();
+			await other.settled();
+		}
+		expect(channel).toEqual([]);
+		goOn();
+		await done;
+		expect(channel).toHaveLength(1);
+	});
+
+	test('a shutdown leaves what takes too long to the others, at once', async () => {
+		const never = new Promise<Reply>(() => {});
+		const ending = openDesk({ chat: { log: chat.log, shown: chat.shown.bind(chat), handle: () => never } });
+		const one = asked(QUESTION);
+		await ending.receive(one, 'there', new Place(one.delivery)).noted;
+		await ending.close(10);
+		const other = openDesk();
+		await other.sweep();
+		await other.settled();
+		expect(channel).toHaveLength(1);
+		desks.splice(desks.indexOf(ending), 1);
+	});
+});
+
+describe('what is not looked at', () => {
+	test('a person who is too fast hears it once; others are answered', async () => {
+		const desk = openDesk({ pace: { burst: 3, perMinute: 6 } });
+		for (let time = 0; time < 6; time += 1) await ask(desk, QUESTION);
+		expect(channel).toHaveLength(3);
+		expect(said).toEqual([expect.stringMatching(/faster than I can follow/)]);
+		await ask(desk, QUESTION, { user: { id: 'u2' } });
+		expect(channel).toHaveLength(4);
+		nowMs += 10_000;
+		await ask(desk, QUESTION);
+		expect(channel).toHaveLength(5);
+	});
+
+	test('a message longer than any question', async () => {
+		await ask(openDesk(), QUESTION, { fields: { a: 'x'.repeat(8000) } });
+		expect(channel).toEqual([]);
+		expect(said).toEqual([expect.stringMatching(/too long/)]);
+		expect(await rows()).toEqual([]);
+	});
+});
+
+test('an answer of one person is shared with the channel', async () => {
+	const desk = openDesk();
+	await ask(desk, 'qwertz');
+	expect(said[0]).toMatch(/I could not|Ask me/i);
+	const one = asked('', { command: 'log' });
+	await desk.share(one, 1, new Place(one.delivery));
+	expect(channel).toHaveLength(1);
+	expect(channel[0]).toContain(said[0]?.slice(4, 30));
+	await desk.share(one, 99, new Place(one.delivery));
+	expect(said.at(-1)).toMatch(/failed on my side/);
+});
