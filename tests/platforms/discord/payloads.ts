@@ -189,6 +189,8 @@ export interface InteractionPlace {
 	/** permissions of the person, as the platform's decimal string */
 	readonly permissions: string;
 	readonly locale: string;
+	/** the person's roles in the server */
+	readonly roles: readonly string[];
 }
 
 /** The `d` of INTERACTION_CREATE but for id, token, type and data. */
@@ -198,6 +200,7 @@ export function interactionBase({
 	channel,
 	permissions,
 	locale,
+	roles,
 }: InteractionPlace): JsonObject {
 	const common = {
 		application_id: applicationId,
@@ -222,17 +225,20 @@ export function interactionBase({
 		guild_id: channel.guildId,
 		guild: { id: channel.guildId, locale: 'en-US', features: [] },
 		guild_locale: 'en-US',
-		member: memberObject(user, permissions),
+		member: memberObject(user, { roles, permissions }),
 		app_permissions: '2248473465835073',
 		authorizing_integration_owners: { '0': channel.guildId },
 		context: 0,
 	};
 }
 
-export function memberObject(user: DiscordUser, permissions?: string): JsonObject {
+export function memberObject(
+	user: DiscordUser,
+	{ roles, permissions }: { readonly roles: readonly string[]; readonly permissions?: string },
+): JsonObject {
 	return {
 		user: userObject(user),
-		roles: [],
+		roles,
 		...(permissions === undefined ? {} : { permissions }),
 		nick: null,
 		avatar: null,
@@ -251,6 +257,9 @@ export function guildObject(guild: {
 	ownerId: string;
 	channels: readonly DiscordChannel[];
 	members: readonly DiscordUser[];
+	/** ids of the roles beside the one that everyone has */
+	roles: readonly string[];
+	rolesOf: (user: DiscordUser) => readonly string[];
 }): JsonObject {
 	return {
 		id: guild.id,
@@ -260,23 +269,21 @@ export function guildObject(guild: {
 		joined_at: '2026-01-01T00:00:00.000000+00:00',
 		large: false,
 		unavailable: false,
-		roles: [
-			{
-				id: guild.id,
-				name: '@everyone',
-				color: 0,
-				colors: { primary_color: 0, secondary_color: null, tertiary_color: null },
-				hoist: false,
-				position: 0,
-				permissions: '2248473465835073',
-				managed: false,
-				mentionable: false,
-				flags: 0,
-			},
-		],
+		roles: [guild.id, ...guild.roles].map((id, position) => ({
+			id,
+			name: id === guild.id ? '@everyone' : `role-${id}`,
+			color: 0,
+			colors: { primary_color: 0, secondary_color: null, tertiary_color: null },
+			hoist: false,
+			position,
+			permissions: id === guild.id ? '2248473465835073' : '0',
+			managed: false,
+			mentionable: false,
+			flags: 0,
+		})),
 		channels: guild.channels.filter((one) => one.type === 0).map(channelObject),
 		threads: guild.channels.filter((one) => one.type === 11).map(channelObject),
-		members: guild.members.map((user) => memberObject(user)),
+		members: guild.members.map((user) => memberObject(user, { roles: guild.rolesOf(user) })),
 		emojis: [],
 		stickers: [],
 		features: [],

@@ -81,6 +81,9 @@ export class DiscordStandIn {
 	readonly botToken = 'stand-in.bot.token';
 	readonly bot: DiscordUser = { id: '100000000000000001', username: 'lugbook', bot: true };
 
+	/** a role of the server, held by those in `roleHolders` */
+	readonly roleId = '100000000000000021';
+	readonly roleHolders = new Set<string>();
 	readonly faults = new Faults();
 	readonly violations: Violation[] = [];
 	readonly guild = new Guild();
@@ -277,6 +280,10 @@ export class DiscordStandIn {
 		return user;
 	}
 
+	private rolesOf(user: string): string[] {
+		return this.roleHolders.has(user) ? [this.roleId] : [];
+	}
+
 	private guildCreate(): GatewayEvent {
 		const data = guildObject({
 			id: this.guildId,
@@ -284,6 +291,8 @@ export class DiscordStandIn {
 			ownerId: this.people.one,
 			channels: [...this.guild.channels.values()],
 			members: [...this.guild.users.values()],
+			roles: [this.roleId],
+			rolesOf: ({ id }) => this.rolesOf(id),
 		});
 		return { name: 'GUILD_CREATE', data, intent: Intent.guilds };
 	}
@@ -342,7 +351,14 @@ export class DiscordStandIn {
 		if (!user) throw new Error(`nobody here has the id ${from.user}`);
 		if (!channel) throw new Error(`no channel has the id ${from.channel}`);
 		const { permissions = '2248473465835073', locale = 'en-US' } = from;
-		return { applicationId: this.applicationId, user, channel, permissions, locale };
+		return {
+			applicationId: this.applicationId,
+			user,
+			channel,
+			permissions,
+			locale,
+			roles: this.rolesOf(user.id),
+		};
 	}
 
 	/** Creates an interaction, tells the bot, and waits for the first response or for three seconds. */
@@ -534,7 +550,12 @@ export class DiscordStandIn {
 			...messageObject(message, this.origin),
 			mentions,
 			channel_type: this.guild.channels.get(message.channelId)?.type,
-			...(isDm ? {} : { guild_id: message.guildId, member: memberObject(message.author) }),
+			...(isDm
+				? {}
+				: {
+						guild_id: message.guildId,
+						member: memberObject(message.author, { roles: this.rolesOf(message.author.id) }),
+					}),
 			...(replyTo === undefined ? {} : { referenced_message: messageObject(replyTo, this.origin) }),
 		};
 		const isForBot = isDm || mentioned.includes(this.bot.id) || message.author.id === this.bot.id;

@@ -1,4 +1,4 @@
-import { type Act, actOf, saidByForm, topicNamed, wordsForm } from '@lugbook/chat';
+import { type Act, actOf, saidByForm, topicOfForm, UNKNOWN_BUTTON, wordsForm } from '@lugbook/chat';
 import {
 	type ButtonInteraction,
 	type MessageComponentInteraction,
@@ -14,7 +14,8 @@ import type { Wiring } from './index.js';
 
 export async function onButton(interaction: ButtonInteraction, wiring: Wiring): Promise<void> {
 	const match = BUTTON_ID.exec(interaction.customId);
-	if (match !== null) await onAct(interaction, actOf(match[1] as string, match[2] as string), wiring);
+	const act = match === null ? null : actOf(match[1] as string, match[2] as string);
+	await onAct(interaction, act, wiring);
 }
 
 export async function onMenu(interaction: StringSelectMenuInteraction, wiring: Wiring): Promise<void> {
@@ -29,9 +30,12 @@ async function onAct(
 ): Promise<void> {
 	const { desk, platform, log, nowMs } = wiring;
 	const about = askedFrom(interaction);
+	const tell = async (content: string) => {
+		await interaction.reply({ content, allowedMentions: NO_MENTIONS, flags: MessageFlags.Ephemeral });
+	};
 	if (act === null) {
 		log.warn({ shop: about.shop }, 'a button that none of ours sends');
-		return;
+		return await tell(UNKNOWN_BUTTON);
 	}
 	if (act.kind === 'say') return await receive(interaction, { command: act.command, text: act.text }, wiring);
 	if (act.kind === 'share') {
@@ -43,19 +47,15 @@ async function onAct(
 		return way.release();
 	}
 	// A form has to be the very first response: there is no waiting for it.
-	const tell = async (content: string) => {
-		await interaction.reply({ content, allowedMentions: NO_MENTIONS, flags: MessageFlags.Ephemeral });
-	};
 	await desk.attempt({ ...about, command: 'size' }, tell, async () => {
 		const { form, entry } = act;
 		if (form !== 'change' && form !== 'assume') {
 			await interaction.showModal(wordsModal(form, entry, wordsForm(form, entry)));
 			return;
 		}
-		const answer = (await desk.answerOf(about.shop, entry))?.answer;
-		const topic = topicNamed(answer?.topic ?? '');
-		const isKnown = act.field === undefined || (topic !== null && act.field in topic.fields);
-		if (answer === undefined || topic === null || !isKnown) {
+		const answer = (await desk.answerOf(about.shop, entry))?.answer ?? null;
+		const topic = topicOfForm(answer, act.field);
+		if (answer === null || topic === null) {
 			throw new Error('the answer to be changed has no such input');
 		}
 		await interaction.showModal(topicForm(topic, answer, entry, act.field));

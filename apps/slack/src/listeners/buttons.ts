@@ -1,4 +1,4 @@
-import { actOf, topicNamed, wordsForm } from '@lugbook/chat';
+import { actOf, topicOfForm, UNKNOWN_BUTTON, wordsForm } from '@lugbook/chat';
 import type { App, BlockAction, ButtonAction, StaticSelectAction } from '@slack/bolt';
 import { type Opened, topicForm, wordsView } from '../form.js';
 import { shopOf } from '../platform.js';
@@ -19,12 +19,11 @@ export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring
 			const value = action.type === 'button' ? (action.value ?? '') : action.selected_option.value;
 			const act = actOf(name, value);
 			const shop = shopOf(body.team?.id ?? '');
-			if (act === null) return log.warn({ shop, action: name }, 'a button that none of ours sends');
 			const thread = typeof container.thread_ts === 'string' ? container.thread_ts : null;
 			const under = container.is_ephemeral === true ? null : String(container.message_ts);
 			// The choice among two readings, and what is shared, goes on where the question stands; anything longer goes
 			// below the message.
-			const isOnTop = name === 'answer' || act.kind === 'share';
+			const isOnTop = name === 'answer' || act?.kind === 'share';
 			const place = {
 				channel,
 				thread: isOnTop ? thread : (thread ?? under),
@@ -35,6 +34,12 @@ export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring
 			};
 			const about = { shop, channel, thread: place.thread, delivery, user: { id: body.user.id } };
 			const way = platform.way(client, place);
+			if (act === null) {
+				log.warn({ shop, action: name }, 'a button that none of ours sends');
+				return await desk.attempt({ ...about, command: 'ask' }, way.tell.bind(way), () =>
+					way.tell(UNKNOWN_BUTTON),
+				);
+			}
 			if (act.kind === 'say') {
 				const asked = { ...about, command: act.command, text: act.text };
 				return await notedOrLate(desk.receive(asked, place, way).noted);
@@ -54,10 +59,10 @@ export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring
 							throw new Error('the form could not be opened');
 						return;
 					}
-					const answer = (await desk.answerOf(shop, entry))?.answer;
-					const topic = topicNamed(answer?.topic ?? '');
-					if (answer === undefined || topic === null)
-						throw new Error('the answer to be changed has no topic');
+					const answer = (await desk.answerOf(shop, entry))?.answer ?? null;
+					const topic = topicOfForm(answer, act.field);
+					if (answer === null || topic === null)
+						throw new Error('the answer to be changed has no such input');
 					const known = [...answer.assumed, ...answer.understood].map((one) => [one.name, one.text] as const);
 					const given = answer.understood.map((one) => [one.name, one.text] as const);
 					const prefilled = Object.fromEntries(form === 'assume' ? known : given);

@@ -1,6 +1,6 @@
 /** Buttons, menus and forms under a reply: which there are, and what each asks of the conversation. */
 
-import { topicNamed } from '@lugbook/core';
+import { type AnyTopic, topicNamed } from '@lugbook/core';
 import type { Answer } from '../answer.js';
 import type { Button, CommandName, Reply } from '../message.js';
 
@@ -14,6 +14,9 @@ export type Act =
 	| { readonly kind: 'form'; readonly form: FormKind; readonly entry: number; readonly field?: string }
 	/** the answer that one person sees is shown to the channel */
 	| { readonly kind: 'share'; readonly entry: number };
+
+/** Said to who presses a button that leads nowhere, such as one of an older version. */
+export const UNKNOWN_BUTTON = 'That button leads nowhere any more. Please type it instead.';
 
 /** The menu of assumed inputs has the values `ENTRY FIELD`. */
 const ASSUMED = /^(\d{1,9}) ([A-Za-z][A-Za-z0-9]{0,60})$/;
@@ -74,6 +77,17 @@ export function wordsForm(form: Exclude<FormKind, 'change' | 'assume'>, entry: n
 	}
 }
 
+/**
+ * The topic of the answer that a form of inputs is about.
+ * @param field the one input that is to be changed, if it is one
+ * @returns null where there is no such answer, or its topic has no such input
+ */
+export function topicOfForm(answer: Answer | null, field: string | undefined): AnyTopic | null {
+	const topic = topicNamed(answer?.topic ?? '');
+	if (topic === null || (field !== undefined && !Object.hasOwn(topic.fields, field))) return null;
+	return topic;
+}
+
 /** What a filled form says, as a message to the conversation; null where its answer has no topic any more. */
 export function saidByForm(
 	form: FormKind,
@@ -95,7 +109,7 @@ export function saidByForm(
 	if (form === 'save') {
 		return { command: 'size', text: topic.name, fields: before, build: words.toLowerCase() };
 	}
-	const known = Object.entries(entered).filter(([name]) => name in topic.fields);
+	const known = Object.entries(entered).filter(([name]) => Object.hasOwn(topic.fields, name));
 	return { command: 'size', text: topic.name, fields: { ...before, ...Object.fromEntries(known) } };
 }
 
@@ -104,7 +118,7 @@ export function assumedInputs(answer: Answer): { readonly value: string; readonl
 	const topic = topicNamed(answer.topic ?? '');
 	if (answer.status !== 'answered' || answer.entry === null || topic === null) return [];
 	return answer.assumed
-		.filter(({ name }) => name in topic.fields)
+		.filter(({ name }) => Object.hasOwn(topic.fields, name))
 		.toSorted((a, b) => Number(b.confirm) - Number(a.confirm))
 		.map(({ name, label, text }) => ({ value: `${answer.entry} ${name}`, label: `${label}: ${text}` }));
 }

@@ -365,6 +365,13 @@ test('an answer of one person is shared with the channel', async () => {
 	await desk.share(one, 1, new Place(one.delivery));
 	expect(channel).toHaveLength(1);
 	expect(channel[0]).toContain(said[0]?.slice(4, 30));
+	// Delivered again, and pressed again.
+	await desk.share(one, 1, new Place(one.delivery));
+	expect(said).toHaveLength(1);
+	const other = asked('', { command: 'log' });
+	await desk.share(other, 1, new Place(other.delivery));
+	expect(channel).toHaveLength(1);
+	expect(said.at(-1)).toMatch(/in the channel already/);
 	await desk.share(one, 99, new Place(one.delivery));
 	expect(said.at(-1)).toMatch(/failed on my side/);
 });

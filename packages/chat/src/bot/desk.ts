@@ -86,6 +86,7 @@ const SWEEP_MS = 3000;
 const TOO_FAST = 'That is faster than I can follow. Give me a moment, then ask again.';
 const TOO_LONG = 'That message is too long for me. Send the question alone, or the description in parts.';
 const FAILED = 'Something failed on my side, and I gave no answer. Please ask again.';
+const SHARED_ALREADY = 'That stands in the channel already.';
 const keptUnshown = (entry: number | null) =>
 	entry === null
 		? 'Something failed on my side: I could not show the answer. I will try again by myself.'
@@ -177,15 +178,27 @@ export class Desk {
 		return await reviewedReplyOf(this.#chat.log, shop, entry);
 	}
 
-	/** Shows an answer that one person saw to everyone. */
+	/** Shows an answer that one person saw to everyone: once, however often and by whomever it is asked for. */
 	share(asked: Pick<Asked, 'command' | 'delivery' | 'shop'>, entry: number, way: Way): Promise<void> {
+		const { log } = this.#chat;
+		const { shop, delivery } = asked;
+		const key = `shared answer ${entry}`;
 		return this.attempt(
 			asked,
 			(text) => way.tell(text),
 			async () => {
-				const reply = await this.answerOf(asked.shop, entry);
+				const reply = await this.answerOf(shop, entry);
 				if (reply === null) throw new Error('there is no such answer to share');
-				await this.#show(asked.shop, { ...reply, audience: 'channel' }, way, false);
+				if (!(await log.swapSetting(shop, key, null, delivery))) {
+					if ((await log.getSetting(shop, key)) !== delivery) await way.tell(SHARED_ALREADY);
+					return;
+				}
+				try {
+					await this.#show(shop, { ...reply, audience: 'channel' }, way, false);
+				} catch (error) {
+					await log.setSetting(shop, key, null);
+					throw error;
+				}
 			},
 		);
 	}

@@ -8,6 +8,8 @@ export {
 	type FormKind,
 	formKinds,
 	saidByForm,
+	topicOfForm,
+	UNKNOWN_BUTTON,
 	type WordsForm,
 	wordsForm,
 } from './actions.js';
