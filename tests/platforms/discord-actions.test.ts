@@ -138,26 +138,38 @@ describe('after an answer', () => {
 		expect(discord.violations).toEqual([]);
 	});
 
-	test.each([
-		'sign:1 OR 1=1',
-		'sign:99',
-		'assume:1 constructor',
-		'assume:99 currentA',
-		'change:-1',
-		'save:0x1',
-		'format:1',
-	])('a forged button "%s" changes nothing', async (id) => {
+	test.each(['1 OR 1=1', '99'])('a forged button to sign "%s" is refused, which is kept', async (value) => {
 		const shop = await discordShop({ leads: ['100000000000000012'] });
 		const { discord, chat } = shop;
 		const answer = await answered(shop);
 		const [row] = answer.components as { components: Record<string, unknown>[] }[];
-		Object.assign(row?.components[0] ?? {}, { custom_id: `lugbook:${id}` });
-		const pressed = await discord.press(answer, `lugbook:${id}`, { user: discord.people.two });
-		expect(pressed.responseType).toBe(ResponseType.message);
-		expect((await discord.settled(pressed)).visibleTo).toBe(discord.people.two);
+		Object.assign(row?.components[0] ?? {}, { custom_id: `lugbook:sign:${value}` });
+		const told = await discord.settled(
+			await discord.press(answer, `lugbook:sign:${value}`, { user: discord.people.two }),
+		);
+		expect([told.visibleTo, told.content]).toEqual([
+			discord.people.two,
+			expect.stringMatching(/no number|no answer/),
+		]);
 		const { entries } = await chat.log.find(shop.shop, { limit: 10 });
-		expect(entries.map(({ kind }) => kind)).toEqual(['exchange']);
+		expect(entries.map(({ kind }) => kind)).toEqual(['refused-action', 'exchange']);
 	});
+
+	test.each(['assume:1 constructor', 'assume:99 currentA', 'change:-1', 'save:0x1', 'format:1'])(
+		'a forged button "%s" changes nothing',
+		async (id) => {
+			const shop = await discordShop({ leads: ['100000000000000012'] });
+			const { discord, chat } = shop;
+			const answer = await answered(shop);
+			const [row] = answer.components as { components: Record<string, unknown>[] }[];
+			Object.assign(row?.components[0] ?? {}, { custom_id: `lugbook:${id}` });
+			const pressed = await discord.press(answer, `lugbook:${id}`, { user: discord.people.two });
+			expect(pressed.responseType).toBe(ResponseType.message);
+			expect((await discord.settled(pressed)).visibleTo).toBe(discord.people.two);
+			const { entries } = await chat.log.find(shop.shop, { limit: 10 });
+			expect(entries.map(({ kind }) => kind)).toEqual(['exchange']);
+		},
+	);
 });
 
 describe('an earlier answer', () => {

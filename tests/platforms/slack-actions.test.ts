@@ -123,9 +123,19 @@ describe('after an answer', () => {
 		expect(slack.violations).toEqual([]);
 	});
 
+	test.each(['1 OR 1=1', '99'])('a forged button to sign %j is refused, which is kept', async (value) => {
+		const { slack, chat, shop } = await slackShop({ leads: ['U02'] });
+		await slack.command('/ask', QUESTION);
+		const answer = await slack.waitForMessage(/AWG/);
+		const [button] = interactiveElements(answer.blocks);
+		Object.assign(button?.element ?? {}, { action_id: 'lugbook:sign:0', value });
+		await slack.press(answer, 'lugbook:sign:0', { user: 'U02' });
+		expect((await slack.waitForMessage(/no number|no answer/)).visibleTo).toBe('U02');
+		const { entries } = await chat.log.find(shop, { limit: 10 });
+		expect(entries.map(({ kind }) => kind)).toEqual(['refused-action', 'exchange']);
+	});
+
 	test.each([
-		['sign', '1 OR 1=1'],
-		['sign', '99'],
 		['assume', '1 constructor'],
 		['assume', '99 currentA'],
 		['change', '-1'],
@@ -139,7 +149,7 @@ describe('after an answer', () => {
 		Object.assign(button?.element ?? {}, { action_id: `lugbook:${action}:0`, value });
 		expect((await slack.press(answer, `lugbook:${action}:0`, { user: 'U02' })).ackStatus).toBe(200);
 		const told = await slack.waitForMessage((_, { visibleTo }) => visibleTo === 'U02');
-		expect(readable(told)).toMatch(/leads nowhere|failed on my side|no answer No\. 99/);
+		expect(readable(told)).toMatch(/leads nowhere|failed on my side/);
 		const { entries } = await chat.log.find(shop, { limit: 10 });
 		expect(entries.map(({ kind }) => kind)).toEqual(['exchange']);
 		expect(slack.views.current('U02')).toBeUndefined();

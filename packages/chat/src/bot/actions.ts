@@ -36,9 +36,10 @@ export function actOf(action: string, value: string): Act | null {
 			: { kind: 'form', form: 'assume', entry: Number(match[1]), field: match[2] as string };
 	}
 	if (!NUMBER.test(value)) {
-		// A forged value of a button that judges an answer goes to the conversation, which refuses it and keeps that.
+		// A forged value of a button that judges an answer goes to the conversation, which refuses it and keeps that;
+		// in brackets, so that one that begins with a number is none either.
 		const isJudging = ['sign', 'reject', 'comment', 'ask-lead'].includes(action) && value !== '';
-		return isJudging ? { kind: 'say', command: 'log', text: `${action} ${value.slice(0, 100)}` } : null;
+		return isJudging ? { kind: 'say', command: 'log', text: `${action} (${value.slice(0, 100)})` } : null;
 	}
 	const entry = Number(value);
 	switch (action) {

@@ -63,7 +63,7 @@ const platform: Platform = {
 	name: 'nowhere',
 	person: async ({ user }) => ({ id: user.id, name: user.name ?? user.id, lead: false }),
 	wayBack: async ({ delivery }, place) => (place === 'gone' ? null : new Place(delivery)),
-	mark: async ({ message }, reply, text) => {
+	mark: async ({ message }, reply, { text }) => {
 		marked.push({ message, text, headline: reply.answer.headline });
 	},
 };
@@ -132,7 +132,7 @@ describe('an answer', () => {
 			shown: chat.shown.bind(chat),
 			handle: async (incoming: Parameters<Chat['handle']>[0]) => ({
 				...(await chat.handle(incoming)),
-				marks: [{ entry: 1, channel: 'c1', thread: null, text: 'replaced by No. 2' }],
+				marks: [{ entry: 1, channel: 'c1', thread: null, text: 'replaced by No. 2', stands: false }],
 			}),
 		};
 		await ask(openDesk({ chat: marking }), '60A 12V 15 ft');
