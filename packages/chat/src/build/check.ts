@@ -40,7 +40,12 @@ function headline(build: string, { findings, notKnown }: VanCheck): string {
 		counted(count('warning'), 'warning'),
 		counted(count('note'), 'note'),
 	];
-	return `Build "${build}": ${counts.join(', ')}; ${counted(notKnown.length, 'thing')} not known`;
+	return `Build "${build}": ${counts.join(', ')}; ${counted(questionsOf(notKnown).length, 'thing')} not known`;
+}
+
+/** One question may settle several facts: both axle ratings stand on one label. */
+function questionsOf(notKnown: VanCheck['notKnown']): string[] {
+	return [...new Set(notKnown.map(({ question }) => question))];
 }
 
 function checkParts({ findings, notKnown }: VanCheck): Part[] {
@@ -48,8 +53,8 @@ function checkParts({ findings, notKnown }: VanCheck): Part[] {
 		const rests = finding.rests.length === 0 ? '' : ` (${finding.rests.join(', ')})`;
 		return { kind: finding.severity, text: `${finding.text}${rests}`, fold: finding.severity === 'note' };
 	});
-	const questions = notKnown.map(
-		({ question }): Part => ({ kind: 'list', text: `Not known: ${question}`, fold: false }),
+	const questions = questionsOf(notKnown).map(
+		(question): Part => ({ kind: 'list', text: `Not known: ${question}`, fold: false }),
 	);
 	return [...found, ...questions];
 }

@@ -13,12 +13,25 @@ function pieceLine(piece: Piece, context: Context): string {
 }
 
 /** The equipment of a van, a line a piece, then what was said not to be there. */
-export function vanLines(van: Van, context: Context): string[] {
-	const absent = van.absent.map((kind) => equipmentOf(kind).label);
+export function vanLines({ pieces, absent }: Van, context: Context): string[] {
+	return [...pieces.map((piece) => pieceLine(piece, context)), ...absentLines(absent)];
+}
+
+/** What of a van is no longer as it was. */
+export function changedLines(before: Van, now: Van, context: Context): string[] {
+	const changed = now.pieces.filter((piece) => !before.pieces.includes(piece));
+	const ids = new Set(now.pieces.map(({ id }) => id));
+	const gone = before.pieces.filter(({ id }) => !ids.has(id)).map(labelOf);
 	return [
-		...van.pieces.map((piece) => pieceLine(piece, context)),
-		...(absent.length === 0 ? [] : [`Said not to be there: ${absent.join(', ')}`]),
+		...changed.map((piece) => pieceLine(piece, context)),
+		...(gone.length === 0 ? [] : [`Taken out: ${gone.join(', ')}`]),
+		...absentLines(now.absent.filter((kind) => !before.absent.includes(kind))),
 	];
+}
+
+function absentLines(absent: readonly string[]): string[] {
+	const labels = absent.map((kind) => equipmentOf(kind).label);
+	return labels.length === 0 ? [] : [`Said not to be there: ${labels.join(', ')}`];
 }
 
 /** "1 piece", "3 pieces". */

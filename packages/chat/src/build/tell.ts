@@ -13,7 +13,7 @@ import type { Json } from '@lugbook/log';
 import type { Reply } from '../message.js';
 import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
-import { counted, vanLines } from './lines.js';
+import { changedLines, counted, vanLines } from './lines.js';
 import { outdatedOf } from './outdated.js';
 import { type Build, bodyOfChanges, buildNamed } from './van.js';
 
@@ -124,7 +124,7 @@ function toldBy(van: Van, description: Description): Told {
 	return { ...changesFor(van, description), unread, context };
 }
 
-/** Makes the changes durable, then says the list as understood and which answers they put out of date. */
+/** Makes the changes durable, then says what was understood, what changed where a list is known, and what is out of date. */
 async function keepChanges(turn: Turn, build: string, before: Build, told: Told): Promise<Reply> {
 	const { changes, notes, context } = told;
 	const unread =
@@ -152,9 +152,10 @@ async function keepChanges(turn: Turn, build: string, before: Build, told: Told)
 			: [
 					`Out of date now: ${numbers}. "/build rerun" works ${outdated.length === 1 ? 'it' : 'them'} out again.`,
 				];
+	const isFirst = before.van.pieces.length === 0;
 	const head = `Build "${build}" as understood: ${counted(van.pieces.length, 'piece')}`;
-	return listed(
-		[head, ...vanLines(van, context), ...notes, ...open, ...unread, ...stale].join('\n'),
-		'channel',
-	);
+	const lines = isFirst
+		? vanLines(van, context)
+		: [...changedLines(before.van, van, context), 'The rest is as it was: "/build show" has all of it.'];
+	return listed([head, ...lines, ...notes, ...open, ...unread, ...stale].join('\n'), 'channel');
 }
