@@ -263,7 +263,11 @@ describe('builds and the log', () => {
 	test('/log shows, finds by topic and number, and verifies', async () => {
 		await say('40A 12V 15 ft');
 		await say('12v 15 ft');
-		expect(plainText(await say('show', { command: 'log' }))).toMatch(/No\. 2[\s\S]*No\. 1/);
+		await say('5A 12v 15 ft');
+		const shown = plainText(await say('show', { command: 'log' }));
+		expect(shown).toMatch(/No\. 3[\s\S]*No\. 1/);
+		expect(shown).not.toContain('No. 2');
+		expect(plainText(await say('show unanswered', { command: 'log' }))).toContain('No. 2');
 		expect(plainText(await say('show 1', { command: 'log' }))).toContain('ΔV = I · R');
 		expect(plainText(await say('show 99', { command: 'log' }))).toContain('no answer No. 99');
 		expect(plainText(await say('verify', { command: 'log' }))).toContain('unbroken');

@@ -47,6 +47,11 @@ export class Turn {
 		return { region, units: units ?? usual, language: 'en' };
 	}
 
+	/** The clock, for what people say of days. */
+	now(): Date {
+		return this.#defaults.now?.() ?? new Date();
+	}
+
 	/** The parts of an entry that come from the message. */
 	entry(build: string | null): Omit<NewEntry, 'kind' | 'topic' | 'follows' | 'state' | 'body'> {
 		const { incoming } = this;
@@ -60,7 +65,7 @@ export class Turn {
 			personId: incoming.person.id,
 			personName: incoming.person.name,
 			text: keepable(incoming.text),
-			at: (this.#defaults.now?.() ?? new Date()).toISOString(),
+			at: this.now().toISOString(),
 			replaces: null,
 		};
 	}

@@ -27,7 +27,7 @@ function withReview(reply: Reply, review: Review): Reply {
 }
 
 /** Whether an answer still counts. */
-function stands({ state }: Review): boolean {
+export function stands({ state }: Review): boolean {
 	return state !== 'replaced' && state !== 'rejected';
 }
 

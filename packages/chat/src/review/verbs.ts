@@ -71,7 +71,7 @@ export const reviewVerbs: readonly Verb[] = [
 	},
 	{
 		usage: 'sheet 128',
-		help: 'one answer as a calculation sheet',
+		help: null,
 		pattern: /^sheet\s+#?([1-9]\d{0,8})$/i,
 		run: (turn, match) => sheet(turn, Number(match[1])),
 	},

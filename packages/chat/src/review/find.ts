@@ -1,0 +1,140 @@
+/** "/log show ..." and "/log more ...": answers of the log by build, topic, person, day, words and state, a page at a time. */
+
+import { topicNamed, topics } from '@lugbook/core';
+import type { Entry } from '@lugbook/log';
+import type { AnswerStatus } from '../answer.js';
+import { exchangeOf } from '../memory.js';
+import type { Part, Reply } from '../message.js';
+import { workingParts } from '../render/parts.js';
+import { listed } from '../reply.js';
+import type { Turn } from '../turn.js';
+import type { Verb } from '../verb.js';
+import { noAnswer } from './about.js';
+import { type Review, reviewsOf } from './acts.js';
+import { dayText } from './dates.js';
+import { type Filter, type FilterState, filterOf, filterText, filterTitle, type Scope } from './filter.js';
+import { reviewedReply, stands, stateWords } from './shown.js';
+
+/** Answers of a page: what a phone scrolls through with a thumb. */
+const PAGE = 8;
+/** A state follows from other entries, so answers are looked at this many at a time ... */
+const LOOK = 100;
+/** ... and at most this many for one page; the next page goes on from there. */
+const LOOK_MAX = 2000;
+
+async function show(turn: Turn, said: string, below: number | null): Promise<Reply> {
+	const build = await turn.build();
+	const usual: Scope = build === null ? 'here' : { build };
+	const { shop, person } = turn.incoming;
+	const filter = await filterOf(turn.log, said, usual, { shop, personId: person.id, now: turn.now() });
+	if (typeof filter === 'string') return listed(filter, 'asker');
+	const { found, next } = await pageOf(turn, filter, below);
+	const title = filterTitle(filter);
+	if (found.length === 0 && next === null) {
+		return listed(below === null ? `${title}: none.` : `${title}: no more.`, 'channel');
+	}
+	const reply = listed(title, 'channel');
+	const lines = found.map(({ entry, review }): Part => {
+		const struck = stands(review) ? {} : { struck: true };
+		return { kind: 'list', text: narrowLines(entry, review), fold: false, ...struck };
+	});
+	if (next === null) return { ...reply, parts: [...reply.parts, ...lines] };
+	const value = `${next} ${filterText(filter)}`.trim();
+	const more: Part = { kind: 'list', text: `More: /log more ${value}`, fold: true };
+	return {
+		...reply,
+		parts: [...reply.parts, ...lines, more],
+		buttons: [{ action: 'more', label: 'More', value }],
+	};
+}
+
+/** Two short lines, so that a phone breaks neither in the middle of a number. */
+function narrowLines(entry: Entry, review: Review): string {
+	const who = entry.erased ? 'forgotten' : entry.personName;
+	const head = `No. ${entry.number}, ${entry.topic ?? entry.state ?? 'no topic'}, ${who}, ${dayText(entry.at)}`;
+	return `${head}${stateWords(review)}\n${exchangeOf(entry)?.answer.headline ?? ''}`;
+}
+
+/** What became of a question that has no answer; every other state is one of an answer. */
+const statuses: Partial<Record<FilterState, readonly AnswerStatus[]>> = {
+	refused: ['refused'],
+	unanswered: ['needs-input', 'not-understood'],
+};
+
+async function pageOf(
+	turn: Turn,
+	{ scope, topic, person, span, state, words }: Filter,
+	below: number | null,
+): Promise<{ found: { entry: Entry; review: Review }[]; next: number | null }> {
+	const { log, incoming } = turn;
+	const found: { entry: Entry; review: Review }[] = [];
+	const isFolded = state !== null && !(state in statuses);
+	let cursor = below === null ? null : `newest:${below}`;
+	for (let looked = 0; looked < LOOK_MAX; looked += LOOK) {
+		const page = await log.find(incoming.shop, {
+			...(scope === 'everywhere' ? {} : scope === 'here' ? { channel: incoming.channel } : scope),
+			...(topic === null ? {} : { topic }),
+			...(person === null ? {} : { personId: person.id }),
+			...(span.from === null ? {} : { from: span.from }),
+			...(span.to === null ? {} : { to: span.to }),
+			...(words.length === 0 ? {} : { words: words.join(' ') }),
+			kinds: ['exchange'],
+			states: (state === null ? undefined : statuses[state]) ?? ['answered'],
+			limit: isFolded ? LOOK : PAGE,
+			cursor,
+		});
+		const reviews = await reviewsOf(log, incoming.shop, page.entries);
+		for (const entry of page.entries) {
+			const review = reviews.get(entry.number) as Review;
+			if (isFolded && !isIn(state, review)) continue;
+			// One more than fits would stand on the next page: the page ends before it.
+			if (found.length === PAGE) return { found, next: found.at(-1)?.entry.number ?? 1 };
+			found.push({ entry, review });
+		}
+		const last = page.entries.at(-1);
+		if (page.next === null || last === undefined) return { found, next: null };
+		if (!isFolded) return { found, next: last.number };
+		cursor = page.next;
+	}
+	return { found, next: Number(cursor?.split(':')[1]) };
+}
+
+function isIn(state: FilterState, review: Review): boolean {
+	if (state !== 'unsigned') return review.state === state;
+	return review.state !== 'signed' && stands(review);
+}
+
+async function showEntry(turn: Turn, number: number): Promise<Reply> {
+	const entry = await turn.log.entry(turn.incoming.shop, number);
+	const reply = entry === null ? null : await reviewedReply(turn.log, entry);
+	if (reply === null) return listed(noAnswer(number), 'asker');
+	const parts = [...reply.parts.map((one) => ({ ...one, fold: false })), ...workingParts(reply.answer)];
+	return { ...reply, audience: 'channel', parts, buttons: [] };
+}
+
+export const findVerbs: readonly Verb[] = [
+	{
+		usage: 'show 128, sheet 128',
+		help: 'one answer with its working; as a calculation sheet',
+		pattern: /^(?:show\s+)?#?([1-9]\d{0,8})$/i,
+		run: (turn, match) => showEntry(turn, Number(match[1])),
+	},
+	{
+		usage: 'show [WHAT]',
+		help: 'answers: "wire by Robin last week", "unsigned", "build heron", "roof fan", 2026-05-04',
+		pattern: /^(?:show(?:\s+(\S[\s\S]{0,299}))?)?$/i,
+		run: (turn, match) => show(turn, match[1] ?? '', null),
+	},
+	{
+		usage: 'TOPIC',
+		help: null,
+		pattern: new RegExp(`^(?:${topics.map(({ name }) => name).join('|')})$`, 'i'),
+		run: (turn) => show(turn, topicNamed(turn.text.toLowerCase())?.name ?? '', null),
+	},
+	{
+		usage: 'more 128 [WHAT]',
+		help: null,
+		pattern: /^more\s+([1-9]\d{0,8})(?:\s+(\S[\s\S]{0,599}))?$/i,
+		run: (turn, match) => show(turn, match[2] ?? '', Number(match[1])),
+	},
+];
