@@ -302,6 +302,13 @@ export class DiscordStandIn {
 		return this.restCalls.filter((call) => route === undefined || call.route === route);
 	}
 
+	/** Drops what was recorded of calls, interactions and messages, for loads that would fill the memory. */
+	forget(): void {
+		this.restCalls.length = 0;
+		this.interactions.all.length = 0;
+		this.guild.messages.length = 0;
+	}
+
 	/** Commands as registered, for the guild when there are any, else the global ones. */
 	registered(): JsonObject[] {
 		return this.rest.commands.get(this.guildId) ?? this.rest.commands.get('global') ?? [];

@@ -248,6 +248,12 @@ export class SlackStandIn {
 		return this.api.calls.filter((call) => method === undefined || call.method === method);
 	}
 
+	/** Drops what was recorded of calls and messages, for loads that would fill the memory. */
+	forget(): void {
+		this.api.calls.length = 0;
+		this.workspace.messages.length = 0;
+	}
+
 	/** The text of each message this person sees in the channel, oldest first. */
 	reading(channel = 'C01', user = 'U01'): string[] {
 		return this.workspace.seenBy(user, channel).map(readable);

@@ -1,0 +1,253 @@
+/**
+ * Load on each bot with the durable log: the bot is a process of its own, the platform's stand-in and the people are in
+ * this one. `LUGBOOK_LOAD_S` seconds (20 unless said) of `LUGBOOK_LOAD_PER_S` messages a second (100), sent on time
+ * whether or not earlier ones are answered; and the memory of the bot over `LUGBOOK_LOAD_MESSAGES` messages (2000), as
+ * fast as it takes them.
+ */
+
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { startDiscordStandIn } from '../platforms/discord.js';
+import { startSlackStandIn } from '../platforms/slack.js';
+import type { Bench } from './bench.js';
+
+const LOAD_S = Number(process.env.LUGBOOK_LOAD_S ?? 20);
+const PER_S = Number(process.env.LUGBOOK_LOAD_PER_S ?? 100);
+const MESSAGES = Number(process.env.LUGBOOK_LOAD_MESSAGES ?? 2000);
+/** messages under way at once when as many as possible are sent */
+const AT_ONCE = 8;
+const CHANNELS = 100;
+const PEOPLE = 200;
+
+/** A question that no other is like. */
+const question = (at: number) => `${1 + (at % 97)}A 12V ${1 + ((at * 7) % 29)}.${at % 10} ft`;
+
+/** A message and its way to the screen [ms]. */
+interface Told {
+	/** until the platform has its acknowledgement */
+	readonly acknowledgedMs: number;
+	/** until the answer is shown */
+	readonly answeredMs: number;
+}
+
+/** A bot under load. */
+interface Target {
+	/** a person asks; resolves when the answer is shown */
+	ask(at: number): Promise<Told>;
+	metrics(): Promise<string>;
+	/** drops what the stand-in remembers */
+	forget(): void;
+	end(): Promise<void>;
+}
+
+/** A bot as a process, from its start until it says that it has started. */
+async function botProcess(
+	script: string,
+	environment: Record<string, string>,
+): Promise<{ child: ChildProcess; port: number; end(): Promise<void> }> {
+	const folder = mkdtempSync(join(tmpdir(), 'lugbook-load-'));
+	const child = spawn(
+		process.execPath,
+		[fileURLToPath(new URL(`../../../apps/${script}`, import.meta.url))],
+		{
+			env: {
+				...process.env,
+				DATABASE_URL: `sqlite:${join(folder, 'log.sqlite')}`,
+				PORT: '0',
+				LUGBOOK_PACE: '9999/9999',
+				...environment,
+			},
+			stdio: ['ignore', 'pipe', 'inherit'],
+		},
+	);
+	const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+	const port = await new Promise<number>((resolve, reject) => {
+		let output = '';
+		child.once('exit', () => reject(new Error(`ended before it was ready: ${output.slice(0, 300)}`)));
+		child.stdout.on('data', (chunk: Buffer) => {
+			// The program's log goes on and has to be read; only its beginning is of interest.
+			if (output.length < 10_000) output += chunk.toString();
+			const started = /"port":(\d+),"msg":"started"/.exec(output);
+			if (started !== null) resolve(Number(started[1]));
+		});
+	});
+	return {
+		child,
+		port,
+		async end() {
+			child.kill('SIGTERM');
+			await ended;
+			rmSync(folder, { recursive: true });
+		},
+	};
+}
+
+async function metricsAt(port: number): Promise<string> {
+	return await (await fetch(`http://127.0.0.1:${port}/metrics`)).text();
+}
+
+async function slackTarget(): Promise<Target> {
+	const slack = await startSlackStandIn();
+	const bot = await botProcess('slack/dist/main.js', {
+		SLACK_BOT_TOKEN: slack.botToken,
+		SLACK_SIGNING_SECRET: slack.signingSecret,
+		SLACK_MODE: 'http',
+		SLACK_API_URL: slack.apiUrl,
+	});
+	slack.deliverTo(`http://127.0.0.1:${bot.port}/slack/events`);
+	const waiting = new Map<string, (atMs: number) => void>();
+	const { workspace } = slack;
+	const post = workspace.post.bind(workspace);
+	workspace.post = (fresh) => {
+		const message = post(fresh);
+		if (message.fromBot && message.threadTs !== undefined) waiting.get(message.threadTs)?.(performance.now());
+		return message;
+	};
+	return {
+		async ask(at) {
+			const startMs = performance.now();
+			let answered: (atMs: number) => void = () => {};
+			const shown = new Promise<number>((resolve) => {
+				answered = resolve;
+			});
+			// The answer may come before the acknowledgement has: whoever posts the question is told its ts at once.
+			const watched = workspace.post;
+			workspace.post = (fresh) => {
+				const message = watched(fresh);
+				if (!message.fromBot) waiting.set(message.ts, answered);
+				return message;
+			};
+			const asked = slack.mention(question(at), {
+				user: `U${1000 + (at % PEOPLE)}`,
+				channel: `C${1000 + (at % CHANNELS)}`,
+			});
+			workspace.post = watched;
+			const { ackMs, ackStatus, message } = await asked;
+			if (ackStatus !== 200) throw new Error(`acknowledged with ${ackStatus}`);
+			const answeredMs = (await shown) - startMs;
+			waiting.delete(message.ts);
+			return { acknowledgedMs: ackMs, answeredMs };
+		},
+		metrics: () => metricsAt(bot.port),
+		forget: () => slack.forget(),
+		async end() {
+			await bot.end();
+			await slack.close();
+		},
+	};
+}
+
+async function discordTarget(): Promise<Target> {
+	const discord = await startDiscordStandIn();
+	for (let at = 0; at < CHANNELS; at += 1) discord.addChannel({ id: String(100000000000001000 + at * 100) });
+	const people = Array.from({ length: PEOPLE }, (_, at) => discord.addUser(`2000000000000${10_000 + at}`));
+	const channels = [...discord.guild.channels.keys()];
+	const bot = await botProcess('discord/dist/main.js', {
+		DISCORD_TOKEN: discord.botToken,
+		DISCORD_GUILD_ID: discord.guildId,
+		DISCORD_API_URL: discord.apiUrl,
+	});
+	return {
+		async ask(at) {
+			const startMs = performance.now();
+			const asked = await discord.command(
+				'ask',
+				{ text: question(at) },
+				{
+					user: people[at % PEOPLE]?.id ?? discord.people.one,
+					channel: channels[at % channels.length] ?? discord.channelId,
+				},
+			);
+			if (asked.responseMs === null) throw new Error('there was no first response within three seconds');
+			await discord.settled(asked);
+			return { acknowledgedMs: asked.responseMs, answeredMs: performance.now() - startMs };
+		},
+		metrics: () => metricsAt(bot.port),
+		forget: () => discord.forget(),
+		async end() {
+			await bot.end();
+			await discord.close();
+		},
+	};
+}
+
+const targets = { Slack: slackTarget, Discord: discordTarget } as const;
+
+/** "p50 3.1 ms, p99 9.8 ms, most 20 ms" */
+function shares(times: readonly number[]): string {
+	const sorted = times.toSorted((a, b) => a - b);
+	const at = (share: number) => (sorted[Math.ceil(sorted.length * share) - 1] ?? Number.NaN).toFixed(1);
+	return `p50 ${at(0.5)} ms, p99 ${at(0.99)} ms, most ${at(1)} ms`;
+}
+
+/** Messages sent on time; what a late one waits for its turn counts. */
+async function steadily(target: Target): Promise<string> {
+	for (let at = 0; at < 50; at += 1) await target.ask(at);
+	const total = LOAD_S * PER_S;
+	const startMs = performance.now();
+	const told: Promise<Told | null>[] = [];
+	while (told.length < total) {
+		const due = Math.min(total, Math.floor(((performance.now() - startMs) / 1000) * PER_S) + 1);
+		while (told.length < due) told.push(target.ask(50 + told.length).catch(() => null));
+		await new Promise((resolve) => setTimeout(resolve, 2));
+	}
+	const all = (await Promise.all(told)).flatMap((one) => one ?? []);
+	const tookS = (performance.now() - startMs) / 1000;
+	const lost = total - all.length;
+	return [
+		`${total} messages in ${tookS.toFixed(1)} s, ${lost} unanswered`,
+		`acknowledged ${shares(all.map((one) => one.acknowledgedMs))}`,
+		`answered ${shares(all.map((one) => one.answeredMs))}`,
+	].join('; ');
+}
+
+const memoryMb = (metrics: string) =>
+	Math.round(Number(/^lugbook_resident_memory_bytes (\S+)$/m.exec(metrics)?.[1]) / 1024 / 1024);
+
+/** The bot's memory at the start, at every fifth of the messages and at the end. */
+async function memoryOver(target: Target): Promise<string> {
+	const seenMb = [memoryMb(await target.metrics())];
+	const startMs = performance.now();
+	let next = 0;
+	for (let fifth = 1; fifth <= 5; fifth += 1) {
+		const end = Math.round((MESSAGES * fifth) / 5);
+		const person = async () => {
+			while (next < end) {
+				const at = next;
+				next += 1;
+				await target.ask(at);
+				if (at % 1000 === 999) target.forget();
+			}
+		};
+		await Promise.all(Array.from({ length: AT_ONCE }, person));
+		seenMb.push(memoryMb(await target.metrics()));
+	}
+	const perS = MESSAGES / ((performance.now() - startMs) / 1000);
+	return `${seenMb.join(', ')} MB; ${MESSAGES} messages, ${perS.toFixed(0)} a second`;
+}
+
+export const benches: readonly Bench[] = Object.entries(targets).flatMap(([name, start]) => {
+	const on = (measure: (target: Target) => Promise<string>) => async () => {
+		const target = await start();
+		try {
+			return await measure(target);
+		} finally {
+			await target.end();
+		}
+	};
+	return [
+		{
+			name: `load on the ${name} bot: ${PER_S} messages a second for ${LOAD_S} s, durable log`,
+			target: 'acknowledged p99 under 500 ms, answered p99 under 1000 ms',
+			run: on(steadily),
+		},
+		{
+			name: `memory of the ${name} bot at the start and over ${MESSAGES} messages`,
+			target: 'no growth after the first fifth',
+			run: on(memoryOver),
+		},
+	];
+});
