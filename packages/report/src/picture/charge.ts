@@ -13,7 +13,7 @@ export interface ChargePicture {
 	readonly units: UnitHabit;
 	/** from one value to the next [h] */
 	readonly stepH: number;
-	/** hour of the day at the first value, 0 to 23 */
+	/** hour at the first value, counted from the midnight before day 1: 24 and more where it begins on a later day */
 	readonly startHour: number;
 	/** one to three cases, the one that matters first */
 	readonly cases: readonly ChargeCase[];
@@ -71,7 +71,11 @@ export async function drawCharge(picture: ChargePicture): Promise<Figure> {
 		if (byDays) {
 			for (let day = 0; day * 24 < hours; day += 1) {
 				const middle = Math.min(day * 24 + 12, (day * 24 + hours) / 2);
-				shapes.push(label(`day ${day + 1}`, at(middle, 0)[0], field.bottom + 19, { anchor: 'middle' }));
+				shapes.push(
+					label(`day ${day + 1 + Math.floor(startHour / 24)}`, at(middle, 0)[0], field.bottom + 19, {
+						anchor: 'middle',
+					}),
+				);
 			}
 		} else {
 			for (let hour = 0; hour <= hours; hour += 6) {

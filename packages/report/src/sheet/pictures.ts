@@ -116,7 +116,15 @@ function chargePictures({ sizing, given, context }: Computed): Picture[] {
 		const before = firstDay === 0 ? startSoc : (run.soc[firstDay * 24 - 1] as number);
 		const charge = [before, ...run.soc.subarray(firstDay * 24, (firstDay + count) * 24)];
 		const cases = [{ name: 'as asked', charge: charge.map((share) => Math.min(1, Math.max(0, share))) }];
-		return { kind: 'charge', title, units: context.units, stepH: 1, startHour: 0, cases, reserve };
+		return {
+			kind: 'charge',
+			title,
+			units: context.units,
+			stepH: 1,
+			startHour: firstDay * 24,
+			cases,
+			reserve,
+		};
 	};
 	const day = span(lowDay, 1, `State of charge on day ${lowDay + 1} of ${days}, the day of the lowest`);
 	if (days === 1) return [day];
@@ -164,5 +172,10 @@ function swingPicture({ sizing, given, context }: Computed): Picture[] {
 	const curves = swing.curves.filter(
 		({ temperatureC }, index) => swing.curves.findIndex((one) => one.temperatureC === temperatureC) === index,
 	);
-	return [{ kind: 'swing', title: 'Force of the hand over the swing', units: context.units, curves }];
+	// Dust of the sums, a millionth of a newton, is no force.
+	const clean = curves.map(({ temperatureC, points }) => ({
+		temperatureC,
+		points: points.map(({ angleDeg, handN }) => ({ angleDeg, handN: Math.abs(handN) < 1e-3 ? 0 : handN })),
+	}));
+	return [{ kind: 'swing', title: 'Force of the hand over the swing', units: context.units, curves: clean }];
 }
