@@ -9,7 +9,7 @@ import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { listed, replyWith } from './reply.js';
-import { replay, type ShopDefaults, Turn } from './turn.js';
+import { type Progress, replay, type ShopDefaults, Turn } from './turn.js';
 import { runVerb } from './verb.js';
 
 export interface ChatOptions extends ShopDefaults {
@@ -51,14 +51,18 @@ export class Chat {
 		await rememberShown(this.log, shown);
 	}
 
-	/** Answers a message. Every path ends in a reply; what is kept is durable when it resolves. */
-	async handle(incoming: Incoming): Promise<Reply> {
+	/**
+	 * Answers a message. Every path ends in a reply; what is kept is durable when it resolves.
+	 *
+	 * @param progress hears how far work that takes its time has come, also while the files of the reply are read
+	 */
+	async handle(incoming: Incoming, progress?: Progress): Promise<Reply> {
 		try {
 			if (incoming.delivery !== null && incoming.keep !== false) {
 				const before = await this.log.byDelivery(incoming.shop, incoming.delivery);
 				if (before !== null) return replay(this.#reader, before);
 			}
-			const turn = new Turn(this.log, this.#reader, this.#defaults, incoming);
+			const turn = new Turn(this.log, this.#reader, this.#defaults, incoming, progress);
 			if (/^(?:help|\?)$/i.test(turn.text)) return listed(helpFor(incoming.command), 'asker');
 			switch (incoming.command) {
 				case 'ask':

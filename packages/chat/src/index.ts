@@ -3,7 +3,7 @@ export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './
 export * from './bot/index.js';
 export { Chat, type ChatOptions, openChat } from './chat.js';
 export { forgetPerson } from './forget.js';
-export { copyLog, openLog, sheetFile } from './keeping.js';
+export { type BookFormat, bookFiles, bookFormats, copyLog, openLog, sheetFile } from './keeping.js';
 export { placeOf, type Shown } from './memory.js';
 export {
 	type Audience,
@@ -19,3 +19,4 @@ export {
 } from './message.js';
 export { workingParts } from './render/parts.js';
 export { partText, plainText, shortText } from './render/plain.js';
+export type { Progress } from './turn.js';

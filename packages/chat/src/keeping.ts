@@ -2,6 +2,7 @@ import { copyLog, type Log, openLog } from '@lugbook/log';
 import { report } from './review/report.js';
 import { sheetRecordOf } from './review/sheet.js';
 
+export { type BookFormat, bookFiles, bookFormats } from './book/files.js';
 export { copyLog, openLog };
 
 /** One answer's calculation sheet as a page or a document, or null where there is no such answer. */

@@ -14,6 +14,9 @@ export interface ShopDefaults {
 	readonly now?: () => Date;
 }
 
+/** Hears how far work that takes its time has come; a platform shows it as one message that is brought up to date. */
+export type Progress = (text: string) => void;
+
 /** One message on its way to a reply: what the commands need to read the log, to keep and to answer. */
 export class Turn {
 	readonly log: Log;
@@ -22,13 +25,31 @@ export class Turn {
 	/** what stands after the command, trimmed */
 	readonly text: string;
 	readonly #defaults: ShopDefaults;
+	readonly #progress: Progress;
 
-	constructor(log: Log, reader: Reader, defaults: ShopDefaults, incoming: Incoming) {
+	constructor(
+		log: Log,
+		reader: Reader,
+		defaults: ShopDefaults,
+		incoming: Incoming,
+		progress: Progress = () => {},
+	) {
+		this.#progress = progress;
 		this.log = log;
 		this.reader = reader;
 		this.#defaults = defaults;
 		this.incoming = incoming;
 		this.text = incoming.text.trim();
+	}
+
+	/** Says how far work that takes its time has come. */
+	progress(text: string): void {
+		this.#progress(text);
+	}
+
+	/** The day by the clock of entries, "2026-05-04". */
+	today(): string {
+		return (this.#defaults.now?.() ?? new Date()).toISOString().slice(0, 10);
 	}
 
 	/** The build this message is about: the one it names, or the one its channel works on. */

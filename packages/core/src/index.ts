@@ -77,6 +77,13 @@ export type { AnyEquipment, Values } from './van/equipment/declare.js';
 export { equipment, equipmentOf } from './van/equipment/index.js';
 export { isOutdated, type Rest, restSchema, restValue } from './van/rests.js';
 export {
+	type SummaryBank,
+	type SummaryLoad,
+	type SummaryWeight,
+	type VanSummary,
+	vanSummary,
+} from './van/summary.js';
+export {
 	type Change,
 	changed,
 	changeSchema,

@@ -1,4 +1,5 @@
 import { resend } from '../again.js';
+import { bookVerbs } from '../book/verbs.js';
 import { listed } from '../reply.js';
 import { findVerbs } from '../review/find.js';
 import { reviewVerbs } from '../review/verbs.js';
@@ -20,5 +21,5 @@ const verify: Verb = {
 	},
 };
 
-export const logVerbs: readonly Verb[] = [...findVerbs, ...reviewVerbs, verify, resend];
+export const logVerbs: readonly Verb[] = [...bookVerbs, ...findVerbs, ...reviewVerbs, verify, resend];
 export const logExample = '/log show unsigned wire last week';

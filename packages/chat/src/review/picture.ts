@@ -56,7 +56,7 @@ export async function picturesReply(
 	const chosen = asked === '' ? pictures : pictures.filter(({ word }) => word === asked);
 	if (chosen.length === 0) {
 		const words = pictures.map(({ word }) => `"${word}"`).join(', ');
-		return listed(`${about} has no picture "${which.slice(0, 40)}". It has ${words}.`, 'asker');
+		return listed(`There is no picture "${which.slice(0, 40)}" of ${about}. There is ${words}.`, 'asker');
 	}
 	const { drawPicture, figurePng } = await report();
 	const drawn: { word: string; figure: Figure }[] = [];

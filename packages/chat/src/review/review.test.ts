@@ -155,7 +155,7 @@ describe('pictures', () => {
 		expect(week.files?.map(({ name }) => name)).toEqual(['answer-1-week.png']);
 		const other = await pictureOf('picture 1 moon');
 		expect(other.files).toBeUndefined();
-		expect(other.parts[0]?.text).toBe('No. 1 has no picture "moon". It has "day", "week".');
+		expect(other.parts[0]?.text).toBe('There is no picture "moon" of No. 1. There is "day", "week".');
 	});
 
 	test('what has none says so; another shop sees none', async () => {

@@ -1,16 +1,30 @@
 import { type Context, calculationVersion, type FieldValue, type Sizing } from '@lugbook/core';
 import type { Entry, Log } from '@lugbook/log';
-import type { SheetRecord } from '@lugbook/report';
+import type { picturesOf as PicturesOfType, SheetRecord } from '@lugbook/report';
+import { isFromBuild } from '../build/borrowed.js';
 import { type ExchangeBody, exchangeOf } from '../memory.js';
-import { reviewOf } from './acts.js';
+import { type Review, reviewOf } from './acts.js';
 import { report } from './report.js';
+
+type PicturesOf = typeof PicturesOfType;
 
 /** The record of an answered exchange as report draws it, or null where the entry is no answer. */
 export async function sheetRecordOf(log: Log, entry: Entry): Promise<SheetRecord | null> {
+	const { picturesOf } = await report();
+	return sheetRecord(entry, await reviewOf(log, entry), { picturesOf, vehicle: null });
+}
+
+/**
+ * The same, where the review was read before.
+ * @param options.vehicle what identifies the vehicle of the build
+ */
+export function sheetRecord(
+	entry: Entry,
+	review: Review,
+	{ picturesOf, vehicle }: { readonly picturesOf: PicturesOf; readonly vehicle: string | null },
+): SheetRecord | null {
 	const exchange = exchangeOf(entry);
 	if (exchange === null || exchange.request === null || exchange.answer.status !== 'answered') return null;
-	const { picturesOf } = await report();
-	const review = await reviewOf(log, entry);
 	const sizing = sizingOf(exchange.answer);
 	const context: Context = exchange.request.context;
 	const given = Object.fromEntries(exchange.request.given.map(({ name, value }) => [name, value]));
@@ -18,7 +32,7 @@ export async function sheetRecordOf(log: Log, entry: Entry): Promise<SheetRecord
 		number: entry.number,
 		shop: entry.shop,
 		build: entry.build,
-		vehicle: null,
+		vehicle,
 		state: review.state,
 		stateReason: review.reason,
 		decision: null,
@@ -27,7 +41,7 @@ export async function sheetRecordOf(log: Log, entry: Entry): Promise<SheetRecord
 		inputs: exchange.answer.understood.map(({ said, ...input }) => ({
 			...input,
 			value: input.value as FieldValue,
-			from: { kind: 'said', words: said },
+			from: isFromBuild({ said }) ? { kind: 'build', entry: null } : { kind: 'said', words: said },
 			basis: null,
 		})),
 		notes: exchange.answer.notes,
@@ -51,7 +65,10 @@ export async function sheetRecordOf(log: Log, entry: Entry): Promise<SheetRecord
 			hash: entry.hash,
 			previousHash: entry.previousHash,
 		},
-		pictures: picturesOf({ sizing, given, context }),
+		// Worked out when it is drawn: a book goes through its sheets several times and draws them once.
+		get pictures() {
+			return picturesOf({ sizing, given, context });
+		},
 	};
 }
 

@@ -9,7 +9,6 @@ import type { Verb } from '../verb.js';
 import { answerAt, noAnswer } from './about.js';
 import { type Review, reviewsOf } from './acts.js';
 import { leadVerbs } from './leads.js';
-import { pictureOfAnswer } from './picture.js';
 import { replaceVerb } from './replace.js';
 import { report } from './report.js';
 import { sheetRecordOf } from './sheet.js';
@@ -74,12 +73,6 @@ export const reviewVerbs: readonly Verb[] = [
 		help: null,
 		pattern: /^sheet\s+#?([1-9]\d{0,8})$/i,
 		run: (turn, match) => sheet(turn, Number(match[1])),
-	},
-	{
-		usage: 'picture 128 [WHICH]',
-		help: null,
-		pattern: /^picture\s+#?(\d{1,9})(?:\s+(\S{1,40}))?$/i,
-		run: (turn, match) => pictureOfAnswer(turn, Number(match[1]), match[2] ?? ''),
 	},
 	...signVerbs,
 	replaceVerb,
