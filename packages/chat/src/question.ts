@@ -104,7 +104,9 @@ function withoutTopic(reading: Reading): Answer {
 function askWhich(reading: Reading, topic: AnyTopic, conflict: Conflict): Worked {
 	const field = topic.fields[conflict.name] as Field;
 	const options = conflict.values.map(({ value }) => showValue(field, value, reading.context));
-	const headline = `I read ${options.length === 2 ? 'two values' : 'several values'} for the ${field.meta.label}: ${options.join(' and ')}. Which one is meant?`;
+	const headline =
+		conflict.question ??
+		`I read ${options.length === 2 ? 'two values' : 'several values'} for the ${field.meta.label}: ${options.join(' and ')}. Which one is meant?`;
 	return {
 		answer: bareAnswer('needs-input', headline, {
 			topic: topic.name,

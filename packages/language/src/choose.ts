@@ -52,13 +52,14 @@ function candidateOf(elements: readonly Element[], topic: AnyTopic, message: str
 			for (const kind of element.kinds) met.add(kind);
 			score += element.kinds.some((kind) => kinds.has(kind)) ? 1 : 0;
 		} else if (element.type === 'conductor') {
+			met.add('conductor');
 			score += hasSort(topic.fields, 'conductor') ? 1 : -0.5;
 		}
 	}
 	if (score <= 0) return { topic, score, named: false };
 	const total = score + neededBonus(topic, met);
 	const named =
-		topic.askedByQuantities ||
+		(topic.askedByQuantities && (topic.needs.length < 2 || hasNeeds(topic, met))) ||
 		elements.some((element) => meaningsFor(element, topic.name).some((one) => one.means === 'topic'));
 	// Quantities alone fit many topics; only some are asked for so.
 	return { topic, score: named ? total : total * unnamedShare, named };
@@ -71,7 +72,11 @@ type TopicMeanings = ReturnType<typeof meaningsFor>;
 
 /** Words that ask for the topic weigh most; the more topics share a phrase, the less it says. */
 function wordWeight(element: Extract<Element, { type: 'phrase' }>, asTopic: TopicMeanings | null): number {
-	const sharing = new Set(element.meanings.map((meaning) => ('topic' in meaning ? meaning.topic : ''))).size;
+	const sharing = new Set(
+		element.meanings.flatMap((meaning) =>
+			'topic' in meaning && meaning.means !== 'covered' ? meaning.topic : [],
+		),
+	).size;
 	if (asTopic !== null) {
 		const rank = Math.min(...asTopic.map((one) => (one.means === 'topic' ? one.rank : 99)));
 		const askedFor = new Set(
@@ -87,11 +92,27 @@ function wordWeight(element: Extract<Element, { type: 'phrase' }>, asTopic: Topi
 	return (1.2 * filler) / Math.sqrt(sharing);
 }
 
+/** The quantities of everything that has to be known one way or another are there. */
+function hasNeeds(topic: AnyTopic, met: ReadonlySet<string>): boolean {
+	const has = (field: Field | undefined): boolean => {
+		if (field?.type.sort === 'quantity') return met.has(field.type.kind);
+		if (field?.type.sort !== 'list') return false;
+		return Object.values(field.type.item).some(
+			({ type }) =>
+				type.sort === 'quantity' && !/^(?:duration|fraction)$/.test(type.kind) && met.has(type.kind),
+		);
+	};
+	return topic.needs.every((need) => need.anyOf.some((name) => has(topic.fields[name])));
+}
+
 /** A topic whose required inputs are all there is likelier meant than one that would have to ask. */
 function neededBonus(topic: AnyTopic, met: ReadonlySet<string>): number {
-	const has = (field: Field | undefined) => field?.type.sort === 'quantity' && met.has(field.type.kind);
+	const has = (field: Field | undefined) =>
+		(field?.type.sort === 'quantity' && met.has(field.type.kind)) ||
+		(field?.type.sort === 'conductor' && met.has('conductor'));
 	const required = Object.values(topic.fields).filter(
-		(field) => field.presence === 'required' && field.type.sort === 'quantity',
+		({ presence, type }) =>
+			presence === 'required' && (type.sort === 'quantity' || type.sort === 'conductor'),
 	);
 	const groups = topic.needs.map((need) => need.anyOf.some((name) => has(topic.fields[name])));
 	const all = [...required.map(has), ...groups];

@@ -12,18 +12,37 @@ export type Element =
 			readonly start: number;
 			readonly end: number;
 	  }
-	| { readonly type: 'unknown'; readonly word: string; readonly start: number; readonly end: number };
+	| {
+			readonly type: 'unknown';
+			readonly word: string;
+			/** true where it is a value to another subject, and so is no name of a thing */
+			readonly elsewhere: boolean;
+			readonly start: number;
+			readonly end: number;
+	  };
 
 /** The phrases that could begin at each word of a message: worked out once, then read for one topic after the other. */
 export class PhraseTable {
 	readonly #tokens: readonly Token[];
+	readonly #vocabulary: Vocabulary;
+	readonly #retold: (topic: string) => readonly Token[] | null;
+	readonly #known = new Map<string, Element[]>();
 	readonly #at = new Map<
 		number,
 		{ readonly run: readonly WordAt[]; readonly matches: readonly PhraseMatch[] }
 	>();
 
-	constructor(tokens: readonly Token[], vocabulary: Vocabulary) {
+	/**
+	 * @param retold the tokens as one topic sees them, where its markings ("6061-T6") make a difference; else null
+	 */
+	constructor(
+		tokens: readonly Token[],
+		vocabulary: Vocabulary,
+		retold: (topic: string) => readonly Token[] | null = () => null,
+	) {
 		this.#tokens = tokens;
+		this.#vocabulary = vocabulary;
+		this.#retold = retold;
 		for (const [index, token] of tokens.entries()) {
 			if (token.type !== 'word') continue;
 			const run = wordRun(tokens, index);
@@ -37,6 +56,17 @@ export class PhraseTable {
 	 * between two words does not part them.
 	 */
 	elements(topic: string | null): Element[] {
+		const key = topic ?? '';
+		const known = this.#known.get(key);
+		if (known !== undefined) return known;
+		const own = topic === null ? null : this.#retold(topic);
+		const elements =
+			own === null ? this.#elements(topic) : new PhraseTable(own, this.#vocabulary).elements(topic);
+		this.#known.set(key, elements);
+		return elements;
+	}
+
+	#elements(topic: string | null): Element[] {
 		const elements: Element[] = [];
 		let index = 0;
 		while (index < this.#tokens.length) {
@@ -48,8 +78,29 @@ export class PhraseTable {
 				continue;
 			}
 			const match = place.matches.find((one) => one.meanings.some((meaning) => concerns(meaning, topic)));
+			const [longest] = place.matches;
+			// "engine bay" is one value: a topic that knows but "engine" must not take half of it.
+			const whole = longest !== undefined && longest !== match && isValue(longest, topic) ? longest : null;
+			if (whole !== null && whole.length > (match?.length ?? 0)) {
+				const last = place.run[whole.length - 1] as WordAt;
+				elements.push({
+					type: 'unknown',
+					word: whole.phrase,
+					elsewhere: true,
+					start: token.start,
+					end: last.end,
+				});
+				index = last.index + 1;
+				continue;
+			}
 			if (match === undefined) {
-				elements.push({ type: 'unknown', word: token.word, start: token.start, end: token.end });
+				elements.push({
+					type: 'unknown',
+					word: token.word,
+					elsewhere: false,
+					start: token.start,
+					end: token.end,
+				});
 				index += 1;
 				continue;
 			}
@@ -70,6 +121,16 @@ export class PhraseTable {
 
 function concerns(meaning: Meaning, topic: string | null): boolean {
 	return topic === null || !('topic' in meaning) || meaning.topic === topic;
+}
+
+/** A phrase of several words that is a value to some subject, written as it is. */
+function isValue({ length, corrected, meanings }: PhraseMatch, topic: string | null): boolean {
+	return (
+		topic !== null &&
+		length > 1 &&
+		!corrected &&
+		meanings.every(({ means }) => means === 'flag' || means === 'choice')
+	);
 }
 
 interface WordAt {

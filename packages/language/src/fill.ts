@@ -2,10 +2,11 @@ import { type Context, type Field, type FieldValue, findPlaces } from '@lugbook/
 import { type Element, isFiller, meaningsFor } from './elements.js';
 import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
-import { markingsIn } from './markings.js';
+import { wholeMarkings } from './markings.js';
 import { fits, pairWords } from './pair.js';
 import { readingFor } from './value.js';
 import type { Subject } from './vocabulary.js';
+import { fillers } from './words/common.js';
 
 /** One input as read, with the very words it was read from. */
 export interface Given {
@@ -18,6 +19,8 @@ export interface Given {
 export interface Conflict {
 	readonly name: string;
 	readonly values: readonly { readonly value: FieldValue; readonly said: string }[];
+	/** the question that settles it, where naming the two values would not do */
+	readonly question?: string;
 }
 
 export interface Filled {
@@ -46,7 +49,10 @@ class Filler {
 	readonly #context: Context;
 	readonly #values = new Map<string, { value: FieldValue; said: string }[]>();
 	readonly #claimed = new Set<Element>();
+	/** the field each value went to */
+	readonly #wentTo = new Map<Element, string>();
 	readonly #notes: string[] = [];
+	readonly #doubts: Conflict[] = [];
 
 	constructor(elements: readonly Element[], topic: Subject, message: string, context: Context) {
 		this.#elements = elements;
@@ -59,9 +65,11 @@ class Filler {
 		this.#markings();
 		this.#place();
 		this.#words();
+		this.#ranges();
 		this.#aliased();
 		this.#items();
 		this.#unaliased();
+		this.#alternating();
 		this.#lengthsAsSaid();
 		const given: Given[] = [];
 		const conflicts: Conflict[] = [];
@@ -71,7 +79,7 @@ class Filler {
 			if (values.some((one) => one.value !== first.value)) conflicts.push({ name, values });
 			else given.push({ name, value: first.value, said: first.said });
 		}
-		return { given, conflicts, notes: this.#notes, claimed: this.#claimed };
+		return { given, conflicts: [...this.#doubts, ...conflicts], notes: this.#notes, claimed: this.#claimed };
 	}
 
 	#said(from: Element, to: Element = from): string {
@@ -86,12 +94,23 @@ class Filler {
 
 	/** Markings such as "LT225/75R16" or "40x40x2": one word to the trade, however the lexer cut it. */
 	#markings(): void {
-		for (const { name, start, end } of markingsIn(this.#topic.fields, this.#message)) {
+		for (const { name, start, end } of wholeMarkings(this.#topic.fields, this.#message)) {
 			if (this.#values.has(name)) continue;
 			const covered = this.#elements.filter((element) => element.start < end && element.end > start);
 			if (covered.some((element) => this.#claimed.has(element))) continue;
 			this.#set(name, this.#message.slice(start, end), this.#message.slice(start, end));
 			for (const element of covered) this.#claimed.add(element);
+			// "four 265/70R17": how many of what bears the marking.
+			const before = this.#elements[this.#elements.indexOf(covered[0] as Element) - 1];
+			if (
+				before?.type === 'number' &&
+				Number.isInteger(before.value) &&
+				before.value > 1 &&
+				before.value <= 20
+			) {
+				this.#placeCount(before.value, this.#said(before));
+				this.#claimed.add(before);
+			}
 		}
 	}
 
@@ -103,6 +122,8 @@ class Filler {
 			const covered = this.#elements.filter(
 				(element) => element.start < match.end && element.end > match.start,
 			);
+			// "80 l a -8": a name can't begin within a value.
+			if (covered.some((element) => element.start < match.start || element.end > match.end)) continue;
 			// A doubtful name ("Page") counts only where its words mean nothing to the topic.
 			const free = covered.every((element) => element.type === 'unknown' || isFiller(element));
 			if (!match.sure && !free) continue;
@@ -160,6 +181,8 @@ class Filler {
 		const before = this.#elements[index - 1];
 		// ", may" and "400W may" stand as a month; "it may run" does not.
 		if (before === undefined || before.type === 'mark' || before.type === 'quantity') return true;
+		// "Flagstaff may": behind the place.
+		if (before.type === 'unknown' && this.#claimed.has(before)) return true;
 		return (
 			before.type === 'phrase' && /^(?:in|of|for|during|early|late|mid|through|until)$/.test(before.phrase)
 		);
@@ -169,6 +192,22 @@ class Filler {
 		return Object.entries(this.#topic.fields).find(([, field]) => field.type.sort === sort)?.[0] ?? null;
 	}
 
+	/** "20 to 80 %", "pump 30-50 psi": both ends of a range, where the topic asks for both. */
+	#ranges(): void {
+		for (const element of this.#elements) {
+			if (element.type !== 'quantity' || !element.range || this.#claimed.has(element)) continue;
+			for (const { kind, value } of element.readings) {
+				const low = element.low.find((one) => one.kind === kind);
+				const ends = endsOf(this.#topic, kind);
+				if (low === undefined || ends === null || ends.some((name) => this.#values.has(name))) continue;
+				this.#set(ends[0], low.value, this.#said(element));
+				this.#set(ends[1], value, this.#said(element));
+				this.#claimed.add(element);
+				break;
+			}
+		}
+	}
+
 	/** Values that a word beside them names: "fresh 30 gal", "30 gal fresh", "2 people", "drop 3". */
 	#aliased(): void {
 		const pairs = pairWords(this.#elements, this.#topic, this.#context, (element) =>
@@ -176,10 +215,53 @@ class Filler {
 		);
 		for (const { value, name, reading, note } of pairs) {
 			this.#claimed.add(value);
+			this.#wentTo.set(value, name);
 			this.#set(name, reading, this.#said(value));
 			if (note !== null) this.#notes.push(note);
 			if (value.type === 'quantity') this.#placeCount(value.count, this.#said(value));
 		}
+		this.#counted();
+	}
+
+	/** "3 panels of 150 W": the word names the figure behind it and counts by the one before it. */
+	#counted(): void {
+		for (const [index, element] of this.#elements.entries()) {
+			const before = this.#elements[index - 1];
+			if (before?.type !== 'number' || this.#claimed.has(before) || !Number.isInteger(before.value)) continue;
+			for (const meaning of meaningsFor(element, this.#topic.name)) {
+				if (meaning.means !== 'alias' || this.#values.has(meaning.field)) continue;
+				const field = this.#topic.fields[meaning.field];
+				if (field?.type.sort !== 'count' || !fits(field, before.value)) continue;
+				this.#set(meaning.field, before.value, this.#said(before));
+				this.#claimed.add(before);
+				break;
+			}
+		}
+	}
+
+	/**
+	 * "AC" is alternating current or an air conditioner, and of either voltage at that: the voltage tells how it is fed;
+	 * without one it is asked.
+	 */
+	#alternating(): void {
+		const supply = this.#values.get('supply');
+		const word = this.#elements.find(
+			(element) => element.type === 'phrase' && element.phrase.toLowerCase() === 'ac',
+		);
+		if (word === undefined || supply?.length !== 1 || supply[0]?.said !== this.#said(word)) return;
+		if (this.#topic.fields.voltageV === undefined || this.#topic.fields.load === undefined) return;
+		const [voltage] = this.#values.get('voltageV') ?? [];
+		const isMains = voltage !== undefined && (voltage.value as number) >= 100;
+		if (isMains) return;
+		this.#values.delete('supply');
+		if (!this.#values.has('load')) this.#set('load', 'air conditioner', this.#said(word));
+		if (voltage !== undefined) return;
+		const mains = this.#context.region === 'us' ? '120 V' : '230 V';
+		this.#doubts.push({
+			name: 'voltageV',
+			values: [mains, '12 V'].map((said) => ({ value: Number.parseInt(said, 10), said })),
+			question: `Is "${this.#said(word)}" fed from the mains (${mains}), or is it a 12 V air conditioner?`,
+		});
 	}
 
 	#items(): void {
@@ -209,7 +291,7 @@ class Filler {
 				if (name !== null) {
 					this.#set(name, element.name, this.#said(element));
 					this.#claimed.add(element);
-					this.#placeCount(element.count, this.#said(element));
+					this.#placeParallel(element.count, this.#said(element));
 				}
 			}
 		}
@@ -223,7 +305,14 @@ class Filler {
 		// "13,500 Btu" is the cooling, not the draw, where a field is always in that unit.
 		const hasUnit = (field: Field) =>
 			field.type.sort === 'quantity' && element.readings.some(({ symbol }) => symbol === usualUnit(field));
+		const kin = this.#kinOf(element);
 		const name =
+			this.#firstFree(
+				(field, name) =>
+					kin.some((one) => this.#areKin(one, name)) &&
+					takes(field) === true &&
+					!isMainsForBank(element, name),
+			) ??
 			this.#firstFree((field) => hasUnit(field) && takes(field) === true) ??
 			this.#firstFree((field) => takes(field) === true) ??
 			this.#firstFree((field) => takes(field) !== null) ??
@@ -233,6 +322,7 @@ class Filler {
 		if (reading === null) return;
 		this.#set(name, reading.value, this.#said(element));
 		this.#claimed.add(element);
+		this.#wentTo.set(element, name);
 		this.#placeCount(element.count, this.#said(element));
 		if (element.range) this.#notes.push(`"${this.#said(element)}" is a range: its larger end is taken.`);
 	}
@@ -245,10 +335,44 @@ class Filler {
 		else this.#notes.push(`I could not use the "${count} x" of "${said}".`);
 	}
 
-	#firstFree(fits: (field: Field) => boolean): string | null {
+	/** "2 x 2/0": as many conductors in parallel. */
+	#placeParallel(count: number | null, said: string): void {
+		if (count === null) return;
+		const name = ['parallel', 'cables'].find((one) => this.#topic.fields[one]?.type.sort === 'count');
+		if (name === undefined) this.#placeCount(count, said);
+		else if (!this.#values.has(name)) this.#set(name, count, said);
+	}
+
+	/** Inputs of the thing a value belongs to: one of several that are counted, or what the value beside it went to. */
+	#kinOf(element: QuantityToken): string[] {
+		if (element.count !== null) {
+			const counted = Object.entries(this.#topic.fields).find(([, field]) => field.type.sort === 'count');
+			return counted === undefined ? [] : [counted[0]];
+		}
+		const at = this.#elements.indexOf(element);
+		return [-1, 1].flatMap((side) => {
+			const near = this.#elements[at + side];
+			const next = near?.type === 'phrase' && this.#names(near) ? this.#elements[at + 2 * side] : near;
+			return (next === undefined ? undefined : this.#wentTo.get(next)) ?? [];
+		});
+	}
+
+	/** Two inputs are of one thing where their names begin alike or one word may stand for both. */
+	#areKin(one: string, other: string): boolean {
+		const [a, b] = [this.#topic.fields[one], this.#topic.fields[other]];
+		if (a === undefined || b === undefined || measures(a) === measures(b)) return false;
+		if (stemOf(one) === stemOf(other)) return true;
+		return b.meta.aliases.some((alias) => !fillers.has(alias) && a.meta.aliases.includes(alias));
+	}
+
+	#names(element: Element): boolean {
+		return meaningsFor(element, this.#topic.name).some((meaning) => meaning.means === 'alias');
+	}
+
+	#firstFree(fits: (field: Field, name: string) => boolean): string | null {
 		return (
 			Object.entries(this.#topic.fields).find(
-				([name, field]) => fits(field) && !this.#values.has(name),
+				([name, field]) => fits(field, name) && !this.#values.has(name),
 			)?.[0] ?? null
 		);
 	}
@@ -275,6 +399,44 @@ class Filler {
 			this.#notes.push('The length was given there and back: half of it is the one-way length.');
 		}
 	}
+}
+
+/** No bank of a van has the voltage of the mains. */
+function isMainsForBank(element: QuantityToken, name: string): boolean {
+	const volts = element.readings.find(({ kind }) => kind === 'voltage')?.value ?? 0;
+	return volts >= 100 && /^(?:bank|unit)/.test(name);
+}
+
+/** What a field measures; two fields of one thing never measure the same (Ah and Wh, A and W). */
+function measures({ type }: Field): string {
+	if (type.sort !== 'quantity') return type.sort;
+	return { energy: 'charge', power: 'current' }[type.kind as string] ?? type.kind;
+}
+
+/** The thing a field tells of, by the first word of its name: "bankV" and "bankAh" are of the bank. */
+function stemOf(name: string): string {
+	return (/^[a-z]+/.exec(name)?.[0] ?? name).replace(/s$/, '');
+}
+
+/** Names of inputs that are the two ends of one span. */
+const ends = [
+	['from', 'to'],
+	['cutIn', 'cutOut'],
+	['cold', 'hot'],
+] as const;
+
+/** The two inputs of a topic that a range of this kind names, or null. */
+function endsOf({ fields }: Subject, kind: string): readonly [string, string] | null {
+	const named = (start: string) =>
+		Object.entries(fields).find(
+			([name, { type }]) => type.sort === 'quantity' && type.kind === kind && name.startsWith(start),
+		)?.[0];
+	for (const [first, second] of ends) {
+		const low = named(first);
+		const high = named(second);
+		if (low !== undefined && high !== undefined) return [low, high];
+	}
+	return null;
 }
 
 /** The unit the trade always names a field in, or null. */

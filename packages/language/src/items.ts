@@ -18,6 +18,8 @@ interface Draft {
 	hasKnownName: boolean;
 	/** a dash or "to" was met: the next name is the second one */
 	next: boolean;
+	/** the last element that named it */
+	lastName: Element | null;
 }
 
 /**
@@ -42,7 +44,7 @@ export function readItems(
 	let pendingCount: { value: number; element: Element } | null = null;
 
 	const close = () => {
-		if (draft.hasValue || draft.hasKnownName) drafts.push(draft);
+		if (isItem(draft, item)) drafts.push(draft);
 		draft = newDraft();
 	};
 	const begin = (element: Element) => {
@@ -54,12 +56,16 @@ export function readItems(
 		}
 	};
 
-	for (const element of elements) {
+	for (const [index, element] of elements.entries()) {
 		// What a field of the topic itself took ("in Flagstaff", "for 3 days") is no part of an item.
 		if (taken.has(element) && itemMeanings(element, topic.name, listName).length === 0) continue;
 		if (isBreak(element) || isJoin(element)) {
 			close();
 			continue;
+		}
+		if (element.type === 'phrase' && /^(?:for|para|für)$/.test(element.phrase) && isFiller(element)) {
+			// "inverter for a 1500 W cooktop": what stands before it asks, and is none of the things.
+			if (!draft.hasValue && asksFor(draft, topic.name)) draft = newDraft();
 		}
 		if (element.type === 'mark' && (element.mark === '-' || element.mark === '>') && names.length > 1) {
 			draft.next = true;
@@ -68,11 +74,16 @@ export function readItems(
 		const inner = itemMeanings(element, topic.name, listName);
 		if (inner.length > 0) {
 			const asName = inner.find((meaning) => meaning.means === 'text');
-			if (asName !== undefined && draft.hasValue && (draft.hasKnownName || draft.words.length > 0)) close();
+			// "50 W heater fan" is one thing; a name after other words begins the next.
+			const goesOn = draft.lastName !== null && elements[index - 1] === draft.lastName;
+			if (asName !== undefined && draft.hasValue && !goesOn && (draft.hasKnownName || draft.words.length > 0))
+				close();
 			begin(element);
-			applyWords(draft, inner, element, names);
+			applyWords(draft, inner, element, names, goesOn);
+			if (asName !== undefined) draft.lastName = element;
 			continue;
 		}
+		if (element.type === 'unknown' && element.elsewhere) continue;
 		if (element.type === 'unknown') {
 			if (draft.hasValue && (draft.hasKnownName || draft.words.length > 0)) close();
 			const second = names[1];
@@ -114,8 +125,38 @@ export function readItems(
 	};
 }
 
+/** A thing has a name or something that makes it one; "2 days" alone is nobody's running time. */
+function isItem(draft: Draft, item: Fields): boolean {
+	if (draft.hasKnownName) return true;
+	if (!draft.hasValue) return false;
+	return Object.keys(draft.values).some((name) => {
+		const type = item[name]?.type;
+		return (
+			type?.sort !== 'count' && !(type?.sort === 'quantity' && /^(?:duration|fraction)$/.test(type.kind))
+		);
+	});
+}
+
+/** True where what was met so far is but the words that ask for the topic. */
+function asksFor(draft: Draft, topic: string): boolean {
+	return (
+		draft.elements.length > 0 &&
+		draft.elements.every((element) =>
+			meaningsFor(element, topic).some((meaning) => meaning.means === 'topic'),
+		)
+	);
+}
+
 function newDraft(): Draft {
-	return { values: {}, elements: [], words: [], hasValue: false, hasKnownName: false, next: false };
+	return {
+		values: {},
+		elements: [],
+		words: [],
+		hasValue: false,
+		hasKnownName: false,
+		next: false,
+		lastName: null,
+	};
 }
 
 function isJoin(element: Element): boolean {
@@ -138,6 +179,7 @@ function applyWords(
 	meanings: readonly Meaning[],
 	element: Element,
 	names: readonly string[],
+	goesOn: boolean,
 ): void {
 	for (const meaning of meanings) {
 		if (meaning.means === 'text' && element.type === 'phrase') {
@@ -145,7 +187,7 @@ function applyWords(
 			draft.next = false;
 			const before = draft.values[name];
 			draft.values[name] =
-				typeof before === 'string' && !draft.hasValue
+				typeof before === 'string' && (goesOn || !draft.hasValue)
 					? `${before} ${element.phrase}`
 					: (before ?? element.phrase);
 			draft.hasKnownName = true;

@@ -1,8 +1,8 @@
-import { evaluateSum, type KindName, toBase } from '@lugbook/core';
+import { evaluateSum, findPlaces, type KindName, toBase } from '@lugbook/core';
 import { type UnitMatch, unitAt, unitPrefixAt } from './units.js';
 import { spelledNumber } from './words/numbers.js';
 
-interface Placed {
+export interface Placed {
 	/** first and behind-last position in the message */
 	readonly start: number;
 	readonly end: number;
@@ -23,6 +23,10 @@ export interface QuantityToken extends Placed {
 	readonly count: number | null;
 	/** a range was written and its larger end is taken */
 	readonly range: boolean;
+	/** the smaller end of a range, for inputs that come in pairs ("20 to 80 %", "30-50 psi") */
+	readonly low: readonly UnitReading[];
+	/** what words without a figure were taken as ("half the night": "6 h") */
+	readonly taken?: string;
 }
 
 export type Token =
@@ -31,6 +35,8 @@ export type Token =
 	| (Placed & { readonly type: 'conductor'; readonly name: string; readonly count: number | null })
 	| (Placed & { readonly type: 'word'; readonly word: string })
 	| (Placed & { readonly type: 'mark'; readonly mark: string })
+	/** a marking of the trade, left whole */
+	| (Placed & { readonly type: 'marking' })
 	/** something that looks like a number but can't be one */
 	| (Placed & { readonly type: 'unreadable'; readonly kinds: readonly KindName[] });
 
@@ -61,22 +67,38 @@ function toNumber(digits: string): number {
  * @param message the message as typed
  * @param isWord whether a word is known, for words glued to a unit
  */
-export function lex(text: string, message: string, isWord: (word: string) => boolean): Token[] {
-	const lexer = new Lexer(text, message, isWord);
+export function lex(
+	text: string,
+	message: string,
+	isWord: (word: string) => boolean,
+	options: LexOptions = {},
+): Token[] {
+	const lexer = new Lexer(text, message, isWord, options);
 	return lexer.run();
+}
+
+export interface LexOptions {
+	/** what "20 degrees" means where a temperature is meant */
+	readonly degrees?: '°C' | '°F';
+	/** markings of the trade that are one piece ("6061-T6"), in order */
+	readonly whole?: readonly Placed[];
 }
 
 class Lexer {
 	readonly #text: string;
 	readonly #message: string;
 	readonly #isWord: (word: string) => boolean;
+	readonly #degrees: '°C' | '°F';
+	readonly #whole: readonly Placed[];
 	readonly #tokens: Token[] = [];
 	#at = 0;
 
-	constructor(text: string, message: string, isWord: (word: string) => boolean) {
+	constructor(text: string, message: string, isWord: (word: string) => boolean, options: LexOptions) {
 		this.#text = text;
 		this.#message = message;
 		this.#isWord = isWord;
+		this.#degrees = options.degrees ?? '°C';
+		this.#whole = options.whole ?? [];
 	}
 
 	run(): Token[] {
@@ -85,11 +107,15 @@ class Lexer {
 			if (/\s/.test(this.#text[this.#at] as string) && this.#text[this.#at] !== '\n') this.#at += 1;
 			else if (
 				!(
+					this.#marking() ||
 					this.#power() ||
 					this.#sum() ||
+					this.#strings() ||
+					this.#controller() ||
 					this.#conductor() ||
 					this.#feetAndInches() ||
 					this.#number() ||
+					this.#halfNight() ||
 					this.#half() ||
 					this.#word()
 				)
@@ -120,6 +146,63 @@ class Lexer {
 		return pattern.exec(this.#rest(from));
 	}
 
+	#marking(): boolean {
+		const whole = this.#whole.find(({ start, end }) => start === this.#at && end > this.#at);
+		return whole === undefined ? false : this.#push({ type: 'marking', start: whole.start, end: whole.end });
+	}
+
+	/** "2s2p": two in series, two such strings in parallel. */
+	#strings(): boolean {
+		const match = this.#match(/^(\d{1,2})\s?s\s?(\d{1,2})\s?p(?![\p{L}\d])/u);
+		if (match === null) return false;
+		const [whole, series = '', parallel = ''] = match;
+		let at = this.#at;
+		for (const [digits, letter] of [
+			[series, 's'],
+			[parallel, 'p'],
+		] as const) {
+			const start = this.#text.indexOf(digits, at);
+			const place = this.#text.indexOf(letter, start + digits.length);
+			this.#tokens.push({ type: 'number', value: Number(digits), start, end: start + digits.length });
+			this.#tokens.push({ type: 'word', word: letter, start: place, end: place + 1 });
+			at = place + 1;
+		}
+		this.#at += whole.length;
+		return true;
+	}
+
+	/** "100/30 mppt": a charge controller is marked with its greatest volts and amps. */
+	#controller(): boolean {
+		const match = this.#match(/^(\d{2,3})(\s?\/\s?)(\d{1,3})(?![\d/.,])/);
+		if (match === null) return false;
+		const [whole, volts = '', slash = '', amps = ''] = match;
+		const named =
+			'(?:mppt|pwm|controller|charge controller|solar controller|regulator|laderegler|solarregler|regler|regulador)';
+		const before = new RegExp(`\\b${named} $`).test(this.#text.slice(0, this.#at).slice(-24));
+		const after = new RegExp(`^[ -]?${named}\\b`).test(this.#rest(this.#at + whole.length));
+		if (!before && !after) return false;
+		const start = this.#at;
+		const second = start + volts.length + slash.length;
+		this.#tokens.push({
+			type: 'quantity',
+			readings: [{ kind: 'voltage', symbol: 'V', value: Number(volts) }],
+			count: null,
+			range: false,
+			low: [],
+			start,
+			end: start + volts.length,
+		});
+		return this.#push({
+			type: 'quantity',
+			readings: [{ kind: 'current', symbol: 'A', value: Number(amps) }],
+			count: null,
+			range: false,
+			low: [],
+			start: second,
+			end: second + amps.length,
+		});
+	}
+
 	/** Towers of powers, faculties and the like: named as unreadable, never worked out. */
 	#power(): boolean {
 		const match = this.#match(/^[\d.]+\s*(?:\^|\*\*|!)[\d.^*!() ]*/);
@@ -142,7 +225,7 @@ class Lexer {
 		const end = this.#at + match[0].length;
 		const unit = unitAt(this.#text, this.#message, this.#skipBlanks(end));
 		if (value === null || unit === null) return false;
-		return this.#quantity(value, end, unit, false);
+		return this.#quantity(value, end, unit, null);
 	}
 
 	/** "4 AWG", "awg 4", "#4", "4 gauge", "2/0", "35mm2". */
@@ -189,6 +272,7 @@ class Lexer {
 			],
 			...this.#takeCount(),
 			range: false,
+			low: [],
 			end: this.#at + match[0].length,
 		});
 	}
@@ -202,9 +286,9 @@ class Lexer {
 		const first = this.#plainNumber(negative ? start + 1 : start);
 		if (first === null) return false;
 		let { value, end } = first;
-		let range = false;
+		let low: number | null = null;
 		// "10-12 ft", "10 to 12 ft": the larger end is the safe one for what is sized here, and the range is said back.
-		const to = this.#match(/^\s*(?:-|to|bis|a)\s*(?=\d)/, end);
+		const to = this.#match(/^\s*(?:-|to|up to|bis|auf|hasta|a)\s*(?=\d)/, end);
 		if (to !== null && !negative && (to[0].includes('-') || /^\s/.test(to[0]))) {
 			const second = this.#plainNumber(end + to[0].length);
 			if (
@@ -215,18 +299,19 @@ class Lexer {
 			) {
 				// "from 20 to 80 %" names two values, each in the unit at the end.
 				if (this.#follows(/^(?:from|von|de|desde)$/)) return this.#lent(value, end, second.end);
+				low = value;
 				value = second.value;
 				end = second.end;
-				range = true;
 			}
 		}
 		if (negative) value = -value;
 		const thousand = /^k(?![\p{L}])/u.test(this.#rest(end));
 		const unit = this.#unitAfter(end);
-		if (unit !== null) return this.#quantity(value, end, unit, range);
+		if (unit !== null) return this.#quantity(value, end, unit, low);
 		if (thousand) {
 			const thousands = this.#unitAfter(end + 1);
-			if (thousands !== null) return this.#quantity(value * 1000, end + 1, thousands, range);
+			if (thousands !== null)
+				return this.#quantity(value * 1000, end + 1, thousands, low === null ? null : low * 1000);
 			return this.#push({ type: 'number', value: value * 1000, start, end: end + 1 });
 		}
 		return this.#push({ type: 'number', value, start, end });
@@ -243,9 +328,30 @@ class Lexer {
 		if (unit === null) return false;
 		return this.#push({
 			type: 'quantity',
-			readings: unit.kinds.map(({ kind, symbol }) => ({ kind, symbol, value: toBase(kind, value, symbol) })),
+			readings: this.#readings(value, unit.kinds, unit.word),
 			...this.#takeCount(),
 			range: false,
+			low: [],
+			end,
+		});
+	}
+
+	/** "half the night" is taken as six hours, and said so. */
+	#halfNight(): boolean {
+		const match = this.#match(
+			/^(?:half\s+(?:of\s+)?(?:the\s+|a\s+)?night|(?:die\s+|eine\s+)?halbe\s+nacht|(?:la\s+)?mitad\s+de\s+la\s+noche|media\s+noche)(?!\p{L})/u,
+		);
+		if (match === null) return false;
+		const readings = [{ kind: 'duration', symbol: 'h', value: 6 }] as const;
+		const end = this.#at + match[0].length;
+		return this.#push({
+			type: 'quantity',
+			readings,
+			count: null,
+			range: false,
+			low: [],
+			taken: '6 h',
+			start: this.#at,
 			end,
 		});
 	}
@@ -256,7 +362,7 @@ class Lexer {
 		if (match === null) return false;
 		const at = this.#at + match[0].length;
 		const unit = unitAt(this.#text, this.#message, at);
-		return unit === null ? false : this.#quantity(0.5, at, { ...unit, at }, false);
+		return unit === null ? false : this.#quantity(0.5, at, { ...unit, at }, null);
 	}
 
 	#plainNumber(at: number): { value: number; end: number } | null {
@@ -307,9 +413,10 @@ class Lexer {
 		if (unit.word === 'in') {
 			return (
 				at > end &&
-				/^\s+(?:the|a|an|my|our|series|parallel|total|all|one|each|january|february|march|april|may|june|july|august|september|october|november|december|summer|winter|engine|insulation)\b/.test(
-					after,
-				)
+				(this.#isPlace(at + unit.length) ||
+					/^\s+(?:the|a|an|my|our|series|parallel|total|all|one|each|january|february|march|april|may|june|july|august|september|october|november|december|summer|winter|engine)\b/.test(
+						after,
+					))
 			);
 		}
 		if (unit.word === 'a')
@@ -317,17 +424,30 @@ class Lexer {
 		return false;
 	}
 
-	#quantity(value: number, end: number, unit: UnitMatch & { at?: number }, range: boolean): true {
+	#quantity(value: number, end: number, unit: UnitMatch & { at?: number }, low: number | null): true {
 		const at = unit.at ?? this.#skipBlanks(end);
 		const word = this.#message.slice(at, at + unit.length);
 		const kinds = word === 'mW' ? [{ kind: 'power' as const, symbol: 'mW' }] : unit.kinds;
 		return this.#push({
 			type: 'quantity',
-			readings: kinds.map(({ kind, symbol }) => ({ kind, symbol, value: toBase(kind, value, symbol) })),
+			readings: this.#readings(value, kinds, unit.word),
 			...this.#takeCount(),
-			range,
+			range: low !== null,
+			low: low === null ? [] : this.#readings(low, kinds, unit.word),
 			end: at + unit.length,
 		});
+	}
+
+	/** Degrees are an angle or, of the message's habit, a temperature; "Grad" and "grados" are always of Celsius. */
+	#readings(value: number, kinds: UnitMatch['kinds'], word: string): UnitReading[] {
+		const readings: UnitReading[] = kinds.map(({ kind, symbol }) => ({
+			kind,
+			symbol,
+			value: toBase(kind, value, symbol),
+		}));
+		if (!kinds.some(({ kind }) => kind === 'angle')) return readings;
+		const symbol = word.startsWith('gra') ? '°C' : this.#degrees;
+		return [...readings, { kind: 'temperature', symbol, value: toBase('temperature', value, symbol) }];
 	}
 
 	/** "2 x 200W", "2x200W", "three 100ah": the number before a quantity tells how many, and joins it. */
@@ -355,6 +475,24 @@ class Lexer {
 		return { count: null, start: this.#at };
 	}
 
+	/** "37.2 in Denver": the "in" before a place is no inch. */
+	#isPlace(at: number): boolean {
+		const next = /^\s+(\p{L}{3,})/u.exec(this.#text.slice(at, at + 40));
+		if (next === null || this.#isWord(next[1] as string)) return false;
+		const start = at + next[0].length - (next[1] as string).length;
+		return findPlaces(this.#message.slice(at, at + 80)).some((place) => place.start === start - at);
+	}
+
+	/** "howlong", "kabelquerschnitt": where a word that nobody knows falls into known ones; 0 where it does not. */
+	#joint(word: string): number {
+		if (word.length < 2 * shortestPart || this.#isWord(word) || /[\d']/.test(word)) return 0;
+		for (let at = word.length - shortestPart; at >= shortestPart; at -= 1) {
+			const rest = word.slice(at);
+			if (this.#isWord(word.slice(0, at)) && (this.#isWord(rest) || this.#joint(rest) > 0)) return at;
+		}
+		return 0;
+	}
+
 	#word(): boolean {
 		const match = this.#match(/^[\p{L}][\p{L}\p{N}]*(?:'(?=[\p{L}])[\p{L}]+)?/u);
 		if (match === null) return false;
@@ -364,18 +502,31 @@ class Lexer {
 			// "2x200w": the x belongs to the count.
 			return this.#push({ type: 'word', word: 'x', start: this.#at, end: this.#at + 1 });
 		}
+		const joint = this.#joint(word);
+		if (joint > 0)
+			return this.#push({
+				type: 'word',
+				word: word.slice(0, joint),
+				start: this.#at,
+				end: this.#at + joint,
+			});
 		const isPhrase = word === 'one' && /^[\s-]+(?:way|size|step|more)\b/.test(this.#rest(this.#at + 3));
 		const spelled = isPhrase ? null : spelledNumber(word);
 		if (spelled !== null) {
 			const end = this.#at + word.length;
 			// "two kilowatts" is a quantity as "2 kW" is; "one in the back" is not.
 			const unit = this.#text[end] === ' ' ? this.#unitAfter(end) : null;
-			if (unit !== null && unit.word.length > 2) return this.#quantity(spelled, end, unit, false);
+			if (unit !== null && unit.word.length > 2) return this.#quantity(spelled, end, unit, null);
+			// "una batería" is a battery, not one of something.
+			if (/^un[oa]$/.test(word)) return this.#push({ type: 'word', word, start: this.#at, end });
 			return this.#push({ type: 'number', value: spelled, start: this.#at, end });
 		}
 		return this.#push({ type: 'word', word, start: this.#at, end: this.#at + word.length });
 	}
 }
+
+/** Shortest part of two words that were typed as one. */
+const shortestPart = 3;
 
 function isCount(value: number): boolean {
 	return Number.isInteger(value) && value >= 1 && value <= 100;

@@ -7,6 +7,18 @@ export interface Marking {
 	readonly end: number;
 }
 
+/** The markings that stand whole in a message: of two that overlap, the first field's. */
+export function wholeMarkings(fields: Fields, message: string): Marking[] {
+	const whole: Marking[] = [];
+	for (const marking of markingsIn(fields, message)) {
+		const free = whole.every(
+			({ name, start, end }) => name !== marking.name && (start >= marking.end || end <= marking.start),
+		);
+		if (free) whole.push(marking);
+	}
+	return whole.toSorted((a, b) => a.start - b.start);
+}
+
 const compiled = new Map<string, RegExp>();
 
 /** The markings of text fields that a message holds, by the patterns their fields declare. */

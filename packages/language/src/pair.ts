@@ -43,6 +43,12 @@ export function pairWords(
 	return best(words, 0, -1, new Set()).pairs;
 }
 
+/** "30 in wide": the size stands before the word. */
+const postpositive =
+	/^(?:wide|tall|long|high|deep|thick|across|along|breit|hoch|lang|tief|dick|quer|längs|ancho|alto|largo|hondo)$/;
+/** What such a word begins is another thing: "inverter surge for an 800 W blender". */
+const parting = /^(?:for|para|für)$/;
+
 interface Choice {
 	readonly weight: number;
 	readonly pairs: Pair[];
@@ -89,7 +95,10 @@ function optionsOf(
 			const bare = found.value.type === 'number' && field.type.sort === 'quantity';
 			// A bare number belongs only to the word right beside it.
 			if (found.value.type === 'number' && found.gap > 0) return [];
-			const weight = 10 - 2 * found.gap - (bare ? 3 : 0) - (fits(field, reading.value) ? 0 : 6);
+			// "3 m of 15 mm pipe": what one input can't be, another can.
+			if (!fits(field, reading.value) && otherTakes(found.value, topic, context)) return [];
+			const behind = side === -1 && postpositive.test(word.phrase) ? 1 : 0;
+			const weight = 10 - 2 * found.gap + behind - (bare ? 3 : 0) - (fits(field, reading.value) ? 0 : 6);
 			return [{ ...found, name, reading: reading.value, note: reading.note, weight }];
 		});
 	});
@@ -105,10 +114,18 @@ function valueBeside(
 	for (let at = from + side; ; at += side) {
 		const element = elements[at];
 		if (element === undefined || isBreak(element) || gap > farthest) return null;
+		if (element.type === 'phrase' && parting.test(element.phrase) && isFiller(element)) return null;
 		if (element.type === 'quantity' || element.type === 'number') return { value: element, at, gap };
 		if (element.type === 'conductor') return null;
 		if (!isFiller(element) && element.type !== 'mark') gap += 1;
 	}
+}
+
+function otherTakes(value: Element, topic: Subject, context: Context): boolean {
+	return Object.values(topic.fields).some((field) => {
+		const reading = field.type.sort === 'quantity' ? readingFor(value, field, context) : null;
+		return reading !== null && fits(field, reading.value);
+	});
 }
 
 /** Whether a field can take the value: "3 m" is no bore of a valve. */

@@ -4,12 +4,13 @@ import { type Element, meaningsFor, PhraseTable } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
 import { leftOver } from './left-over.js';
 import { lex } from './lex.js';
+import { wholeMarkings } from './markings.js';
 import { longestMessage, plain } from './message.js';
 import { contextOf } from './message-context.js';
 import { readTyped, type TypedValue } from './typed.js';
 import { readingFor } from './value.js';
 import { Vocabulary } from './vocabulary.js';
-import { isComplete, type Weighed, weigh } from './weigh.js';
+import { isComplete, leftWeight, type Weighed, weigh } from './weigh.js';
 import type { Said } from './words/commands.js';
 
 /** What was asked before in the same thread. */
@@ -52,13 +53,19 @@ export interface ReadOptions {
 /** Below these a message is not understood rather than guessed at. */
 const leastScore = 1.6;
 const leastWeight = 0.5;
+/** A topic that is named in a message without figures is asked about from this weight on. */
+const leastNamed = 1.1;
 
-function isMeant(weighed: Weighed): boolean {
-	const { score, weight } = weighed;
+function isMeant({ score, weight, named, elements }: Weighed): boolean {
+	// "what size battery": no figure in it, so that nothing but a question can come of it.
+	const bare = elements.every(({ type }) => type === 'phrase' || type === 'unknown' || type === 'mark');
+	if (bare && named && weight >= leastNamed) return true;
 	return weight >= leastScore || (score >= leastScore && weight >= leastWeight);
 }
 /** A rival this near leaves the choice in doubt. */
 const doubtfulShare = 0.9;
+/** A topic that holds another's answer is taken from this share on where it is named. */
+const namedShare = 0.75;
 
 /** Reads messages against the declared topics. Deterministic: the same message gives the same reading. */
 export class Reader {
@@ -72,8 +79,7 @@ export class Reader {
 
 	read(message: string, options: ReadOptions): Reading {
 		if (message.length > longestMessage) return { ...nothing(options.context), tooLong: true };
-		const tokens = lex(plain(message), message, this.#vocabulary.knows);
-		const table = new PhraseTable(tokens, this.#vocabulary);
+		const table = this.#tableOf(message, options.context);
 		const anyTopic = table.elements(null);
 		const context = contextOf(anyTopic, message, options.context);
 		const said = saidIn(anyTopic);
@@ -90,8 +96,9 @@ export class Reader {
 			(followed !== undefined && this.#continues(table, message, followed, best, previous?.asked ?? null)
 				? followed
 				: undefined);
-		const topic = chosen ?? (best !== undefined && isMeant(best) ? best.topic : undefined);
 		const friendly = isSmallTalk(anyTopic, message);
+		const topic =
+			chosen ?? (best !== undefined && isMeant(best) && !isFriendly(message) ? best.topic : undefined);
 		if (topic === undefined) {
 			return {
 				...nothing(context),
@@ -110,7 +117,7 @@ export class Reader {
 			topic: topic.name,
 			given: followsUp && previous !== null ? merge(previous.given, filled.given) : filled.given,
 			conflicts: filled.conflicts,
-			notes: filled.notes,
+			notes: [...filled.notes, ...takenIn(elements, filled, message)],
 			unread: leftOver(elements, filled.claimed, message, topic.includes),
 			said,
 			context,
@@ -119,6 +126,17 @@ export class Reader {
 			tooLong: false,
 			smallTalk: false,
 		};
+	}
+
+	#tableOf(message: string, { units }: Context): PhraseTable {
+		const text = plain(message);
+		const degrees = units === 'us' ? '°F' : '°C';
+		const tokens = lex(text, message, this.#vocabulary.knows, { degrees });
+		return new PhraseTable(tokens, this.#vocabulary, (name) => {
+			const topic = this.#topics.find((one) => one.name === name);
+			const whole = topic === undefined ? [] : wholeMarkings(topic.fields, message);
+			return whole.length === 0 ? null : lex(text, message, this.#vocabulary.knows, { degrees, whole });
+		});
 	}
 
 	/** What somebody typed into one input of a topic, or what is wrong with it. */
@@ -197,6 +215,15 @@ function answerTo(
 	};
 }
 
+/** What was taken for words without a figure. */
+function takenIn(elements: readonly Element[], { claimed }: Filled, message: string): string[] {
+	return elements.flatMap((element) =>
+		element.type === 'quantity' && element.taken !== undefined && claimed.has(element)
+			? `"${message.slice(element.start, element.end)}" is taken as ${element.taken}.`
+			: [],
+	);
+}
+
 /** Newly said values replace those from before. */
 function merge(before: readonly Given[], now: readonly Given[]): Given[] {
 	const names = new Set(now.map((given) => given.name));
@@ -234,19 +261,23 @@ function mergeItems(before: readonly Item[], now: readonly Item[]): Item[] {
 }
 
 /**
- * Where the runner-up fits about as well and its answer holds the winner's, it is the one meant; so too where both are
- * asked for by name and the winner could not be answered anyway: "wire and fuse for the charger, 20 ft".
+ * Where a topic whose answer holds the best one's fits about as well, it is the one meant; so too where both are asked
+ * for by name and the best could not be answered anyway: "wire and fuse for the charger, 20 ft".
  */
 function widest(weighed: readonly Weighed[]): readonly Weighed[] {
-	const [best, second] = weighed;
-	if (best === undefined || second === undefined) return weighed;
-	const fitting = weighed.find(
+	const [best, ...others] = weighed;
+	if (best === undefined) return weighed;
+	const fitsAsWell = (one: Weighed) =>
+		one.complete &&
+		one.weight >= best.weight * (one.named ? namedShare : doubtfulShare) &&
+		// What it must not do is to leave out what the narrower one has a place for ("fuse for 1000 W on 4 AWG").
+		leftWeight(one) <= leftWeight(best);
+	const wider = others.find(
 		(one) =>
 			one.topic.includes.includes(best.topic.name) &&
-			((one === second && one.complete && one.weight >= best.weight * doubtfulShare) ||
-				(isMeant(one) && !best.complete && isAskedFor(one))),
+			(fitsAsWell(one) || (isMeant(one) && !best.complete && isAskedFor(one))),
 	);
-	return fitting === undefined ? weighed : [fitting, ...weighed.filter((one) => one !== fitting)];
+	return wider === undefined ? weighed : [wider, ...weighed.filter((one) => one !== wider)];
 }
 
 /** A word of the message asks for the topic. */
@@ -276,6 +307,18 @@ function saidIn(elements: readonly Element[]): Said[] {
 const greetings =
 	/^(?:hi|hello|hey|yo|thanks|thank you|thx|cheers|good (?:morning|evening|night)|morning|ok|okay|cool|great|nice|hola|gracias|buenos días|hallo|danke|moin|lol|👍|🙏)\b/u;
 
+const friendly: ReadonlySet<string> = new Set(
+	'ok okay cool great nice perfect thanks thank thx you so much mate team guys all good cheers hi hello hey yo morning bud buddy awesome super danke gracias hola hallo moin perfecto vale genial klasse prima'.split(
+		' ',
+	),
+);
+
+/** Nothing but friendly words: "ok cool". */
+function isFriendly(message: string): boolean {
+	const words = message.toLowerCase().match(/[\p{L}\p{N}']+/gu) ?? [];
+	return words.length > 0 && words.every((word) => friendly.has(word));
+}
+
 function isSmallTalk(elements: readonly Element[], message: string): boolean {
 	const text = message.trim().toLowerCase();
 	if (text === '') return false;
@@ -285,5 +328,5 @@ function isSmallTalk(elements: readonly Element[], message: string): boolean {
 		)
 	)
 		return false;
-	return greetings.test(text) || (!/[\p{L}\p{N}]/u.test(text) && text.length <= 12);
+	return greetings.test(text) || isFriendly(message) || (!/[\p{L}\p{N}]/u.test(text) && text.length <= 12);
 }

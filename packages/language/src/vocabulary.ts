@@ -8,11 +8,15 @@ export interface Subject {
 	/** words by which people name it */
 	readonly words: readonly string[];
 	readonly fields: Fields;
+	/** subjects whose answer is part of this one's: words that ask for them are met by it */
+	readonly includes?: readonly string[];
 }
 
 /** What a phrase may mean. A phrase often has several meanings; the chosen topic's are used. */
 export type Meaning =
 	| { readonly means: 'topic'; readonly topic: string; readonly rank: number }
+	/** asks for a topic whose answer is part of this one's */
+	| { readonly means: 'covered'; readonly topic: string }
 	| { readonly means: 'alias'; readonly topic: string; readonly field: string }
 	| { readonly means: 'choice'; readonly topic: string; readonly field: string; readonly value: string }
 	| { readonly means: 'flag'; readonly topic: string; readonly field: string; readonly value: boolean }
@@ -34,7 +38,7 @@ export interface PhraseMatch {
 
 /** The words of all subjects, by first word; derived from the declarations once. */
 export class Vocabulary {
-	readonly #phrases = new Map<string, Meaning[]>();
+	readonly #phrases = new Map<string, { readonly phrase: string; readonly meanings: Meaning[] }>();
 	readonly #longestFrom = new Map<string, number>();
 	readonly #single = new Map<string, string[]>();
 	readonly #known = new Set<string>();
@@ -44,13 +48,17 @@ export class Vocabulary {
 	 * @param others words that mean nothing here but are no slips of those that do
 	 */
 	constructor(subjects: readonly Subject[], others: Iterable<string> = []) {
-		for (const word of others) this.#others.add(word);
+		for (const word of others) this.#others.add(folded(word));
 		for (const topic of subjects) {
 			topic.words.forEach((word, rank) => {
 				this.#add(word, { means: 'topic', topic: topic.name, rank });
 			});
 			this.#add(topic.name, { means: 'topic', topic: topic.name, rank: 0 });
 			this.#addFields(topic.name, topic.fields, (meaning) => meaning);
+			this.#addAsking(topic);
+			for (const included of subjects.filter(({ name }) => topic.includes?.includes(name) === true)) {
+				for (const word of included.words) this.#add(word, { means: 'covered', topic: topic.name });
+			}
 		}
 		monthNames.forEach((name, index) => {
 			this.#add(name, { means: 'month', month: index + 1 });
@@ -65,9 +73,20 @@ export class Vocabulary {
 		for (const word of fillers) this.#add(word, { means: 'filler' });
 	}
 
+	/** "what fuse for a" names the rating's place, and it asks for a fuse too. */
+	#addAsking({ name, words, fields }: Subject): void {
+		for (const { meta } of Object.values(fields)) {
+			for (const alias of meta.aliases) {
+				const rank = words.findIndex((word) => alias !== word && ` ${alias} `.includes(` ${word} `));
+				if (rank >= 0) this.#add(alias, { means: 'topic', topic: name, rank });
+			}
+		}
+	}
+
 	#addFields(topic: string, fields: Fields, wrap: (meaning: Meaning) => Meaning): void {
+		const aliases = new Set(Object.values(fields).flatMap(({ meta }) => meta.aliases));
 		for (const [name, field] of Object.entries(fields)) {
-			this.#addField(topic, name, field, wrap);
+			this.#addField(topic, name, field, wrap, aliases);
 			if (field.type.sort === 'list') {
 				this.#addFields(topic, field.type.item, (inner) =>
 					wrap({ means: 'item', topic, field: name, inner }),
@@ -76,7 +95,13 @@ export class Vocabulary {
 		}
 	}
 
-	#addField(topic: string, name: string, field: Field, wrap: (meaning: Meaning) => Meaning): void {
+	#addField(
+		topic: string,
+		name: string,
+		field: Field,
+		wrap: (meaning: Meaning) => Meaning,
+		aliases: ReadonlySet<string>,
+	): void {
 		const named: Meaning =
 			field.type.sort === 'flag'
 				? { means: 'flag', topic, field: name, value: true }
@@ -85,8 +110,11 @@ export class Vocabulary {
 		const { type } = field;
 		if (type.sort === 'choice') {
 			for (const [value, words] of Object.entries(type.options)) {
-				for (const word of [...words, value])
-					this.#add(word, wrap({ means: 'choice', topic, field: name, value }));
+				for (const word of words) this.#add(word, wrap({ means: 'choice', topic, field: name, value }));
+				// "long" of a wheelbase is a word of every question, "insulation" names a figure: then only the option's
+				// own words stand for it.
+				if (!fillers.has(value) && !aliases.has(value))
+					this.#add(value, wrap({ means: 'choice', topic, field: name, value }));
 			}
 		} else if (type.sort === 'flag') {
 			for (const word of type.yes) this.#add(word, wrap({ means: 'flag', topic, field: name, value: true }));
@@ -97,13 +125,14 @@ export class Vocabulary {
 	}
 
 	#add(phrase: string, meaning: Meaning): void {
-		const words = phraseWords(phrase);
+		const words = phraseWords(phrase).map(folded);
 		const first = words[0];
 		// A phrase with a number in it is lexed as a number and can't be met as words.
 		if (first === undefined || words.some((word) => /^\d/.test(word))) return;
 		const key = words.join(' ');
-		const meanings = this.#phrases.get(key) ?? [];
-		if (meanings.length === 0) this.#phrases.set(key, meanings);
+		const known = this.#phrases.get(key) ?? { phrase: phrase.toLowerCase(), meanings: [] };
+		const { meanings } = known;
+		if (meanings.length === 0) this.#phrases.set(key, known);
 		if (!meanings.some((one) => JSON.stringify(one) === JSON.stringify(meaning))) meanings.push(meaning);
 		this.#longestFrom.set(first, Math.max(this.#longestFrom.get(first) ?? 0, words.length));
 		for (const word of words) this.#learn(word);
@@ -119,13 +148,17 @@ export class Vocabulary {
 	}
 
 	/** True for a word that some topic, or the small talk of a message, knows. */
-	knows = (word: string): boolean => this.#known.has(word) || this.#known.has(singular(word));
+	knows = (typed: string): boolean => {
+		const word = folded(typed);
+		return this.#known.has(word) || this.#known.has(singular(word));
+	};
 
 	/**
 	 * All phrases that begin at this word, longest first; where none is written so, those that typing slips hide, if
 	 * one reading of each word is plainly nearest.
 	 */
-	matches(words: readonly string[], at: number): PhraseMatch[] {
+	matches(typed: readonly string[], at: number): PhraseMatch[] {
+		const words = typed.map(folded);
 		const exact = this.#matchesAs(words, at, (word) => word, false);
 		const longest = exact[0]?.length ?? 0;
 		// "dcdc chager": a slip further on must not hide the longer phrase.
@@ -160,11 +193,10 @@ export class Vocabulary {
 			for (let length = Math.min(longest, words.length - at); length > 0; length -= 1) {
 				const rest = words.slice(at + 1, at + length).map(read);
 				const key = [start, ...rest].join(' ');
-				const meanings =
-					this.#phrases.get(key) ?? this.#phrases.get([start, ...rest.map(singular)].join(' '));
-				if (meanings === undefined || found.has(length)) continue;
-				if (loosened && meanings.every((one) => one.means === 'filler')) continue;
-				found.set(length, { phrase: key, meanings, length, corrected });
+				const known = this.#phrases.get(key) ?? this.#phrases.get([start, ...rest.map(singular)].join(' '));
+				if (known === undefined || found.has(length)) continue;
+				if (loosened && known.meanings.every((one) => one.means === 'filler')) continue;
+				found.set(length, { ...known, length, corrected });
 			}
 		}
 		return [...found.values()].sort((a, b) => b.length - a.length);
@@ -214,6 +246,12 @@ const otherMonths: readonly (readonly string[])[] = [
 /** The words of a phrase as the lexer would cut them. */
 export function phraseWords(phrase: string): string[] {
 	return phrase.toLowerCase().match(/\p{L}[\p{L}\p{N}]*(?:'\p{L}+)?|\d+/gu) ?? [];
+}
+
+/** Without accents, as a thumb leaves them out: "sección" and "seccion" are one word. */
+export function folded(word: string): string {
+	if (/^[a-z0-9']*$/.test(word)) return word;
+	return word.normalize('NFD').replace(/\p{M}/gu, '').replaceAll('ß', 'ss');
 }
 
 function singular(word: string): string {

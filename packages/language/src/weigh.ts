@@ -42,7 +42,7 @@ export function weigh(
 		const complete = isComplete(topic, filled);
 		const weight =
 			score -
-			leftWeight(elements, filled) -
+			leftWeight({ elements, filled }) -
 			3 * misfits(topic, filled) +
 			(complete && named ? 1 : 0) +
 			(places.some(({ sure }) => sure) && hasPlace(topic) ? 1 : 0);
@@ -60,12 +60,14 @@ function mayNamePlace(table: PhraseTable): boolean {
 	return table.elements(null).some((element) => element.type === 'unknown' || element.type === 'number');
 }
 
-function leftWeight(elements: readonly Element[], filled: Filled): number {
+/** What the message says that the topic found no use for. */
+export function leftWeight({ elements, filled }: Pick<Weighed, 'elements' | 'filled'>): number {
 	let weight = 0;
 	for (const element of elements) {
 		if (filled.claimed.has(element) || element.type === 'mark') continue;
 		if (element.type === 'quantity' || element.type === 'conductor') weight += 2;
 		else if (element.type === 'number') weight += 1;
+		else if (element.type === 'unknown' && element.elsewhere) weight += 1.5;
 		else if (element.type === 'unknown' || !isFiller(element)) weight += 0.6;
 	}
 	return weight + 2 * filled.conflicts.length;

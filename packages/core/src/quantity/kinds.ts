@@ -109,11 +109,15 @@ const kinds = {
 	length: {
 		base: 'm',
 		units: [
-			u('m', 'm', 'm|meter|meters|metre|metres|mtr|mtrs|metro|metros'),
+			u('m', 'm', 'm|meter|meters|metern|metre|metres|mtr|mtrs|metro|metros'),
 			u('ft', 'ft', "ft|foot|feet|'|′|’|pies|pie|fuß|fuss"),
 			u('in', 'in', 'inch|inches|"|″|”|pulgadas|pulgada|zoll', 'in'),
-			u('cm', 'cm', 'cm|centimeter|centimeters|centimetre|centimetres'),
-			u('mm', 'mm', 'mm|millimeter|millimeters|millimetre|millimetres'),
+			u(
+				'cm',
+				'cm',
+				'cm|centimeter|centimeters|zentimeter|zentimetern|centímetros|centimetros|centimetre|centimetres',
+			),
+			u('mm', 'mm', 'mm|millimeter|millimeters|millimetern|milímetros|milimetros|millimetre|millimetres'),
 			u('km', 'km', 'km|kilometer|kilometers|kilometre|kilometres'),
 			u('mi', 'mi', 'mi|mile|miles'),
 			u('yd', 'yd', 'yd|yard|yards'),
@@ -141,7 +145,7 @@ const kinds = {
 	volume: {
 		base: 'L',
 		units: [
-			u('L', 'L', 'l|lt|ltr|liter|liters|litre|litres|litro|litros'),
+			u('L', 'L', 'l|lt|ltr|liter|liters|litern|litre|litres|litro|litros'),
 			u('gal', 'gal', 'gal|gals|gallon|gallons|galon|galones'),
 			u('qt', 'qt', 'qt|quart|quarts'),
 			u('mL', 'mL', 'ml|milliliter|milliliters|millilitre|millilitres'),

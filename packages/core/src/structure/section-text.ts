@@ -1,12 +1,14 @@
 import { isPossible, type Shape } from './sections.js';
 
 const number = '\\d+(?:[.,]\\d+)?';
+/** A wall as inch trade writes it: "1/8". */
+const wall = `(?:\\d{1,2}/\\d{1,2}|${number})`;
 
 /** What makes "2x200w" and "2x80 kg" a number of things. */
 const otherUnits = 'k?wh?|m?ah?|v|kg|g|lbs?|oz|n|l|gal|m|cm|ft|psi|bar|people|persons';
 
 /** A section as the trade writes it: "40x40x2", "1.5x1.5x0.125 in", "25x2 round". For reading text. */
-export const sectionPattern = `(?<![\\d.,x])${number}\\s?x\\s?${number}(?:\\s?x\\s?${number})?(?![\\d.]|\\s?(?:${otherUnits})\\b)(?:\\s?(?:mm\\b|in\\b(?!\\s+(?:the|a|an|my|our)\\b)|"))?`;
+export const sectionPattern = `(?<![\\d.,x])${number}\\s?x\\s?${number}(?:\\s?x\\s?${wall})?(?![\\d./]|\\s?(?:${otherUnits})\\b)(?:\\s?(?:mm\\b|in\\b(?!\\s+(?:the|a|an|my|our)\\b)|"))?`;
 
 /** An extrusion alloy with its temper: "6061-T6". For reading text. */
 export const alloyPattern = '\\b6(?:063|061|005A?|105)(?:\\s?-?\\s?T\\d{1,2})?\\b';
@@ -31,19 +33,22 @@ export type ShapeName = Shape['shape'];
  */
 export function readSection(text: string, named: ShapeName | undefined): Shape | null {
 	const match = new RegExp(
-		`^(${number})\\s?[x×*]\\s?(${number})(?:\\s?[x×*]\\s?(${number}))?\\s?(mm|in|")?`,
+		`^(${number})\\s?[x×*]\\s?(${number})(?:\\s?[x×*]\\s?(${wall}))?\\s?(mm|in|")?`,
 		'i',
 	).exec(text.trim());
 	if (match === null) return null;
-	const figures = [match[1], match[2], match[3]]
-		.filter((one) => one !== undefined)
-		.map((one) => Number(one.replace(',', '.')));
+	const figures = [match[1], match[2], match[3]].filter((one) => one !== undefined).map(figureOf);
 	const isInches =
 		match[4] === undefined ? figures.every((one) => one <= 6) : match[4].toLowerCase() !== 'mm';
 	const [first, second, third] = figures.map((one) => (isInches ? one * 25.4 : one));
 	if (first === undefined || second === undefined) return null;
 	const shape = shapeOf(first, second, third, named);
 	return shape !== null && first > 0 && second > 0 && (third ?? 1) > 0 && isPossible(shape) ? shape : null;
+}
+
+function figureOf(text: string): number {
+	const [over = '', under] = text.split('/');
+	return under === undefined ? Number(over.replace(',', '.')) : Number(over) / Number(under);
 }
 
 function shapeOf(

@@ -59,7 +59,18 @@ function withWheelbases(roof: Roof, ...words: string[]): readonly string[] {
 
 /** Words for the size class of a van. */
 export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = {
-	short: withRoofs('short', 'short wheelbase', 'swb', 'short van', 'kurzer radstand', 'batalla corta'),
+	short: withRoofs(
+		'short',
+		'short wheelbase',
+		'swb',
+		'short van',
+		'kurzer radstand',
+		'kurzen radstand',
+		'kurzem radstand',
+		'batalla corta',
+		'furgoneta corta',
+		'furgo corta',
+	),
 	medium: withRoofs(
 		'medium',
 		'medium wheelbase',
@@ -67,9 +78,26 @@ export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = 
 		'mid wheelbase',
 		'medium van',
 		'mittlerer radstand',
+		'mittleren radstand',
+		'mittlerem radstand',
 		'batalla media',
+		'furgoneta media',
+		'furgoneta mediana',
+		'furgo media',
+		'furgo mediana',
 	),
-	long: withRoofs('long', 'long wheelbase', 'lwb', 'long van', 'langer radstand', 'batalla larga'),
+	long: withRoofs(
+		'long',
+		'long wheelbase',
+		'lwb',
+		'long van',
+		'langer radstand',
+		'langen radstand',
+		'langem radstand',
+		'batalla larga',
+		'furgoneta larga',
+		'furgo larga',
+	),
 	'extra-long': withRoofs(
 		'extra-long',
 		'extra-long wheelbase',
@@ -80,6 +108,10 @@ export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = 
 		'extended van',
 		'extended wheelbase',
 		'überlang',
+		'extralanger radstand',
+		'extralangen radstand',
+		'furgoneta extralarga',
+		'furgo extralarga',
 		'batalla extralarga',
 	),
 };

@@ -193,6 +193,13 @@ export const alternator = declareTopic({
 		'conduciendo',
 		'conducir',
 		'horas',
+		'dcdc charger',
+		'dc to dc charger',
+		'how long driving',
+		'how long to drive',
+		'driving time',
+		'drive time',
+		'time driving',
 	],
 	examples: [
 		'how many hours driving 50A dcdc from 40% to 90% 200ah',

@@ -32,7 +32,20 @@ const fields = {
 		label: 'number of panels',
 		min: 1,
 		max: 60,
-		aliases: ['panels', 'modules', 'placas', 'paneles', 'solarmodule', 'stück'],
+		aliases: [
+			'panels',
+			'modules',
+			'placas',
+			'paneles',
+			'solarmodule',
+			'stück',
+			'solar panels',
+			'paneles solares',
+			'placas solares',
+			'solar modules',
+			'panels in series',
+			'panels in parallel',
+		],
 	}),
 	series: count({
 		label: 'panels in series',
@@ -49,8 +62,23 @@ const fields = {
 	joined: choice({
 		label: 'how the panels are joined',
 		options: {
-			series: ['in series', 'all in series', 'en serie', 'in reihe', 'reihenschaltung'],
-			parallel: ['in parallel', 'all in parallel', 'en paralelo', 'parallel geschaltet'],
+			series: [
+				'in series',
+				'series',
+				'panels in series',
+				'all in series',
+				'en serie',
+				'in reihe',
+				'reihenschaltung',
+			],
+			parallel: [
+				'parallel',
+				'in parallel',
+				'panels in parallel',
+				'all in parallel',
+				'en paralelo',
+				'parallel geschaltet',
+			],
 		},
 		help: 'Where only the number of panels is named: all of them in one string, or each its own.',
 	}),
@@ -170,7 +198,10 @@ const fields = {
 	}),
 	controller: choice({
 		label: 'kind of charge controller',
-		options: { mppt: ['MPPT', 'maximum power point'], pwm: ['PWM'] },
+		options: {
+			mppt: ['MPPT', 'maximum power point', 'mppt controller', 'mppt charge controller'],
+			pwm: ['PWM', 'pwm controller', 'pwm charge controller'],
+		},
 		fallback: { value: 'mppt', why: 'the usual kind', confirm: true },
 	}),
 	cells: choice({

@@ -249,6 +249,13 @@ export const fuse = declareTopic({
 		'fuse rating',
 		'fuse type',
 		'selectivity',
+		'breaker',
+		'circuit breaker',
+		'what breaker',
+		'leitungsschutzschalter',
+		'disyuntor',
+		'magnetotérmico',
+		'fuse rating for',
 	],
 	examples: [
 		'what fuse for a 20A load on 10 awg 12v',

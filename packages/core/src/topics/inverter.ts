@@ -145,10 +145,6 @@ export const inverter = declareTopic({
 		'inverter charger',
 		'surge',
 		'pure sine',
-		'what fuse',
-		'fuse',
-		'sicherung',
-		'fusible',
 	],
 	examples: [
 		'2000w inverter 12v what fuse',

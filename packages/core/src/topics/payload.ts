@@ -114,6 +114,12 @@ const item = {
 				'hinten',
 				'heckgarage',
 				'atrás',
+				'behind the rear axle',
+				'behind rear axle',
+				'behind the axle',
+				'in back',
+				'hinter der hinterachse',
+				'detrás del eje',
 			],
 			door: [
 				'on the rear door',

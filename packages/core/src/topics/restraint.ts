@@ -332,6 +332,11 @@ export const restraint = declareTopic({
 		'sujetar',
 		'fijar',
 		'anclar',
+		'tornillos',
+		'pernos',
+		'schrauben',
+		'bolt',
+		'screws',
 	],
 	examples: [
 		'bolts to hold down a 60 kg battery, 0.3 m tall, bolts 0.4 m along 0.3 m across',

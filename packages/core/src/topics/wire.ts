@@ -309,7 +309,7 @@ const fields = {
 		label: 'conductors in parallel in each leg',
 		min: 1,
 		max: 8,
-		aliases: ['parallel', 'in parallel', 'paralleled', 'doubled up'],
+		aliases: ['parallel', 'in parallel', 'paralleled', 'doubled up', 'runs'],
 		fallback: { value: 1, why: 'one conductor in each leg' },
 	}),
 	tinned: flag({

@@ -1,0 +1,56 @@
+import { openChat } from '@lugbook/chat';
+import { topics } from '@lugbook/core';
+import { afterAll, describe, expect, test } from 'vitest';
+import { climate } from './corpus/climate.js';
+import { energy } from './corpus/energy.js';
+import { german } from './corpus/german.js';
+import { type Judged, judge, report } from './corpus/judge.js';
+import type { Phrasing } from './corpus/phrasing.js';
+import { spanish } from './corpus/spanish.js';
+import { talk } from './corpus/talk.js';
+import { water } from './corpus/water.js';
+import { weight } from './corpus/weight.js';
+import { wiring } from './corpus/wiring.js';
+
+// How a shop types, read as the person who typed it meant it (common practice of the trade; the phrasings are our own).
+const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
+afterAll(() => chat.close());
+
+const english = [...wiring, ...energy, ...water, ...climate, ...weight, ...talk];
+
+async function judgeAll(phrasings: readonly Phrasing[], region: 'us' | 'eu'): Promise<Judged[]> {
+	const judged: Judged[] = [];
+	for (const phrasing of phrasings) judged.push(await judge(chat, phrasing, region));
+	return judged;
+}
+
+describe('the corpus', () => {
+	test('covers every topic, in three languages', () => {
+		for (const set of [english, spanish, german]) {
+			const covered = new Set(set.flatMap((one) => one.topics));
+			expect(topics.map(({ name }) => name).filter((name) => !covered.has(name))).toEqual([]);
+		}
+		expect(english.length).toBeGreaterThanOrEqual(300);
+		expect(spanish.length).toBeGreaterThanOrEqual(70);
+		expect(german.length).toBeGreaterThanOrEqual(70);
+		const texts = [...english, ...spanish, ...german].map(({ text }) => text);
+		expect(new Set(texts).size).toBe(texts.length);
+	});
+
+	test('is read as meant, and never wrongly with confidence', async () => {
+		const judged = [
+			...(await judgeAll(english, 'us')),
+			...(await judgeAll(spanish, 'eu')),
+			...(await judgeAll(german, 'eu')),
+		];
+		const text = report(judged);
+		console.log(text);
+		expect(judged.filter(({ verdict }) => verdict === 'wrong').map(({ phrasing }) => phrasing.text)).toEqual(
+			[],
+		);
+		expect(
+			judged.filter(({ verdict }) => verdict === 'exact').length / judged.length,
+			text,
+		).toBeGreaterThanOrEqual(0.97);
+	});
+});

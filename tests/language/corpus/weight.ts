@@ -1,0 +1,316 @@
+import { asks, cfm, fahrenheit, ft, gal, inch, inchMm, lb, type Phrasing, psi, read } from './phrasing.js';
+
+/** Axle loads, tires, restraint, beams, gas springs and inflating, as typed in English. */
+export const weight: readonly Phrasing[] = [
+	// payload
+	read('payload 9500 gvwr empty 6000 lb, water 40 gal behind rear axle, 3 people', 'payload', {
+		gvwrKg: lb(9500),
+		emptyKg: lb(6000),
+		people: 3,
+		items: [{ volumeL: gal(40), 'fluid?': 'water', zone: 'back' }],
+	}),
+	read('payload lwb gvwr 3500 kg, empty 2300 kg, batteries 80 kg at 2.5 m, 2 people', 'payload', {
+		wheelbase: 'long',
+		gvwrKg: 3500,
+		emptyKg: 2300,
+		items: [{ massKg: 80, positionM: 2.5 }],
+		people: 2,
+	}),
+	read(
+		'axle loads extended van gvwr 9350 lb rear gawr 5500 lb, bed 200 lb in the back, fridge 90 lb in the middle',
+		'payload',
+		{
+			wheelbase: 'extra-long',
+			gvwrKg: lb(9350),
+			rearRatingKg: lb(5500),
+			items: [
+				{ massKg: lb(200), zone: 'back' },
+				{ massKg: lb(90), zone: 'middle' },
+			],
+		},
+	),
+	read(
+		'am i overweight: medium van gvwr 8550 lb, cabinets 400 lb, 30 gal water over the axle, 2 people',
+		'payload',
+		{
+			wheelbase: 'medium',
+			gvwrKg: lb(8550),
+			items: [{ massKg: lb(400) }, { volumeL: gal(30), 'fluid?': 'water', zone: 'axle' }],
+			people: 2,
+		},
+	),
+	read('payload long van gvwr 4100 kg rear axle rating 2400 kg, water 120 l hinten', 'payload', {
+		wheelbase: 'long',
+		gvwrKg: 4100,
+		rearRatingKg: 2400,
+		items: [{ volumeL: 120, 'fluid?': 'water', zone: 'back' }],
+	}),
+	read('gvwr 11000 lb rear gawr 7000 lb wheelbase 148 in, batteries 300 lb over the rear axle', 'payload', {
+		gvwrKg: lb(11000),
+		rearRatingKg: lb(7000),
+		wheelbaseM: inch(148),
+		items: [{ massKg: lb(300), zone: 'axle' }],
+	}),
+	read('weight: lwb, gvwr 3500kg, roof rack 60 kg on the roof, lift 40 mm, 2 people', 'payload', {
+		wheelbase: 'long',
+		gvwrKg: 3500,
+		items: [{ massKg: 60, onRoof: true }],
+		liftM: 0.04,
+		people: 2,
+	}),
+	asks('am i over payload', 'payload'),
+	asks('payload with 2 people and 30 gal water', 'payload', {
+		people: 2,
+		items: [{ volumeL: gal(30), 'fluid?': 'water' }],
+	}),
+
+	// tire
+	read('load index 115 tires rear axle 5100 lb good?', 'tire', { loadIndex: 115, axleLoadKg: lb(5100) }),
+	read('set tires to 70 psi at 75F now its 20F', 'tire', {
+		pressureKpa: psi(70),
+		setTemperatureC: fahrenheit(75),
+		temperatureC: fahrenheit(20),
+	}),
+	read('tires 121/120R rear axle 5360 lb', 'tire', { marking: '*', axleLoadKg: lb(5360) }),
+	read('tire load index 112 front axle 1850 kg ok?', 'tire', { loadIndex: 112, axleLoadKg: 1850 }),
+	read('dually load index 116 dual index 114 rear axle 3400 kg', 'tire', {
+		arrangement: 'twin',
+		loadIndex: 116,
+		dualLoadIndex: 114,
+		axleLoadKg: 3400,
+	}),
+	read('tire pressure 60 psi set at 70F, 10F outside', 'tire', {
+		pressureKpa: psi(60),
+		setTemperatureC: fahrenheit(70),
+		temperatureC: fahrenheit(10),
+	}),
+	read('tyres li 118 axle weight 2550 kg sidewall 475 kPa', 'tire', {
+		loadIndex: 118,
+		axleLoadKg: 2550,
+		referencePressureKpa: 475,
+	}),
+	read('rear axle 4800 lbs load index 110 passenger tires', 'tire', {
+		axleLoadKg: lb(4800),
+		loadIndex: 110,
+		construction: 'passenger',
+	}),
+	asks('are my tires ok', 'tire'),
+
+	// restraint
+	read('how many M8 bolts to hold 45kg fridge 85cm tall', 'restraint', {
+		massKg: 45,
+		heightM: 0.85,
+		boltSize: 'M8',
+	}),
+	asks('bolts for 2 batteries 60 lb', 'restraint', { 'massKg?': lb(60) }),
+	read('bolts for a 55 lb battery 9 in tall, 12 in along 7 in across', 'restraint', {
+		massKg: lb(55),
+		heightM: inch(9),
+		alongM: inch(12),
+		acrossM: inch(7),
+	}),
+	read('secure 200 lb cabinet 60 in tall, bolts 18 in along and 40 in across', 'restraint', {
+		massKg: lb(200),
+		heightM: inch(60),
+		alongM: inch(18),
+		acrossM: inch(40),
+	}),
+	read('bolt down 80 kg tank, cg 0.2 m, 0.9 m along 0.5 m across, M10', 'restraint', {
+		massKg: 80,
+		centreHeightM: 0.2,
+		alongM: 0.9,
+		acrossM: 0.5,
+		boltSize: 'M10',
+	}),
+	read('4 bolts M8 for 30 kg fridge 0.5 m high 0.4 m along 0.35 m across ok?', 'restraint', {
+		bolts: 4,
+		boltSize: 'M8',
+		massKg: 30,
+		heightM: 0.5,
+		alongM: 0.4,
+		acrossM: 0.35,
+	}),
+	read('fasten inverter 40 lb 6 in tall 16 in along 10 in across into plywood', 'restraint', {
+		massKg: lb(40),
+		heightM: inch(6),
+		alongM: inch(16),
+		acrossM: inch(10),
+		fixing: 'wood',
+	}),
+	read('hold down 120 lb battery box, 10 in high, 20 in along, 12 in across, rivet nuts', 'restraint', {
+		massKg: lb(120),
+		heightM: inch(10),
+		alongM: inch(20),
+		acrossM: inch(12),
+		fixing: 'insert',
+	}),
+	read('tie down 25kg generator 45 cm tall 40 cm along 30 cm across braking only', 'restraint', {
+		massKg: 25,
+		heightM: 0.45,
+		alongM: 0.4,
+		acrossM: 0.3,
+		loadCase: 'driving',
+	}),
+	asks('how many bolts for a 100 lb fridge', 'restraint', { massKg: lb(100) }),
+
+	// beam
+	read('bed rail 2x2x1/8 aluminum tube 55 in span 350 lb', 'beam', {
+		section: '2x2x1/8',
+		'shape?': 'tube',
+		material: '6063-T5',
+		spanM: inch(55),
+		loads: [{ massKg: lb(350) }],
+		moving: false,
+	}),
+	read('shelf 30 in wide 12mm ply 40 lb will it sag', 'beam', {
+		widthMm: inchMm(30),
+		heightMm: 12,
+		material: 'plywood',
+		loads: [{ massKg: lb(40) }],
+	}),
+	read('bed rail 40x40x3 span 1.4 m 150 kg spread', 'beam', {
+		section: '40x40x3',
+		spanM: 1.4,
+		loads: [{ massKg: 150, spread: true }],
+		moving: false,
+	}),
+	read('how far can a 30x30x2 aluminum tube span with 80 kg', 'beam', {
+		section: '30x30x2',
+		material: '6063-T5',
+		shape: 'tube',
+		loads: [{ massKg: 80 }],
+	}),
+	read('crossbeam 60x40x3 6061-T6 span 1.6 m 200 kg', 'beam', {
+		section: '60x40x3',
+		alloy: '6061-T6',
+		spanM: 1.6,
+		loads: [{ massKg: 200 }],
+	}),
+	read('shelf 3/4 ply 12 in wide 30 in span 40 lb spread', 'beam', {
+		board: '3/4',
+		material: 'plywood',
+		widthMm: inchMm(12),
+		spanM: inch(30),
+		loads: [{ massKg: lb(40), spread: true }],
+	}),
+	read('1x2 in steel tube 1/8 wall spans 4 ft with 300 lb in the middle', 'beam', {
+		section: '*',
+		material: 'steel',
+		shape: 'tube',
+		wallMm: inchMm(0.125),
+		spanM: ft(4),
+		loads: [{ massKg: lb(300), spread: false }],
+	}),
+	read('deflection of 40x40x2 tube 1.1m span 60kg', 'beam', {
+		section: '40x40x2',
+		shape: 'tube',
+		spanM: 1.1,
+		loads: [{ massKg: 60 }],
+	}),
+	read('beam 50x50x3 steel span 2 m 500 N at 1 m', 'beam', {
+		section: '50x50x3',
+		material: 'steel',
+		spanM: 2,
+		loads: [{ forceN: 500, atM: 1 }],
+	}),
+	read('bunk rail 2x3x1/8 aluminum 74 in span, 2 people 400 lb spread', 'beam', {
+		section: '2x3x1/8',
+		material: '6063-T5',
+		spanM: inch(74),
+		moving: false,
+		loads: [{ massKg: lb(400), spread: true, 'count?': 2 }],
+	}),
+	asks('bed rail span 1.5 m', 'beam', { spanM: 1.5, moving: false }),
+
+	// strut
+	asks('gas struts for bed lid 35 lb 4 ft long', 'strut', { massKg: lb(35), lidLengthM: ft(4), lid: 'flat' }),
+	read('gas strut lid 20 kg 1 m long, on the lid 0.3 m', 'strut', {
+		massKg: 20,
+		lidLengthM: 1,
+		lidMountM: 0.3,
+	}),
+	read(
+		'gas struts hatch 25 lb 36 in long, lid mount 9 in, 10 in below the hinge, opens 90 degrees',
+		'strut',
+		{
+			massKg: lb(25),
+			lidLengthM: inch(36),
+			lidMountM: inch(9),
+			bodyMountBelowM: inch(10),
+			openingDeg: 90,
+			lid: 'hatch',
+		},
+	),
+	read('gas spring force for 18 kg lid, arm 0.15 m, centre of mass 0.5 m', 'strut', {
+		massKg: 18,
+		armM: 0.15,
+		centreM: 0.5,
+	}),
+	read('are 2 struts 200 N enough for a 15kg bed lid 1.2 m long mount on lid 0.35 m', 'strut', {
+		springs: 2,
+		springN: 200,
+		massKg: 15,
+		lidLengthM: 1.2,
+		lidMountM: 0.35,
+		lid: 'flat',
+	}),
+	read('strut for a bench lid 10 kg 80 cm long arm 12 cm', 'strut', {
+		massKg: 10,
+		lidLengthM: 0.8,
+		armM: 0.12,
+		lid: 'flat',
+	}),
+	asks('gas struts for my bed', 'strut', { 'lid?': 'flat' }),
+
+	// inflate
+	read('4 tires 25 to 60 psi 285/70r17 pump 5 cfm', 'inflate', {
+		tires: 4,
+		'pressures?': '*',
+		'fromKpa?': psi(25),
+		'toKpa?': psi(60),
+		tireSize: '*',
+		pumpFlowM3H: cfm(5),
+	}),
+	asks('aire up from 18 to 40 psi 33x12.5r15 2.5cfm how long', 'inflate', {
+		'pressures?': '*',
+		'fromKpa?': psi(18),
+		'toKpa?': psi(40),
+		pumpFlowM3H: cfm(2.5),
+	}),
+	read('air up 4 tires from 20 psi to 65 psi LT245/75R16 70 L/min', 'inflate', {
+		tires: 4,
+		'pressures?': '*',
+		'fromKpa?': psi(20),
+		'toKpa?': psi(65),
+		tireSize: '*',
+		pumpFlowLMin: 70,
+	}),
+	read('how long to inflate two tires 60 L 1.5 to 4 bar, 60 l/min compressor', 'inflate', {
+		tires: 2,
+		volumeL: 60,
+		'pressures?': '*',
+		'fromKpa?': 150,
+		'toKpa?': 400,
+		pumpFlowLMin: 60,
+	}),
+	read('pump up 4 tires LT225/75R16 30-80 psi 3 cfm pump draws 30A', 'inflate', {
+		tires: 4,
+		tireSize: '*',
+		'pressures?': '*',
+		'fromKpa?': psi(30),
+		'toKpa?': psi(80),
+		pumpFlowM3H: cfm(3),
+		currentA: 30,
+	}),
+	read('airing up from 25 psi to 55 psi four 265/70R17, compressor 6 cfm at 8000 ft', 'inflate', {
+		'pressures?': '*',
+		'fromKpa?': psi(25),
+		'toKpa?': psi(55),
+		tires: 4,
+		tireSize: '*',
+		pumpFlowM3H: cfm(6),
+		altitudeM: ft(8000),
+	}),
+	asks('how long to air up my tires', 'inflate'),
+	asks('air up 4 tires to 65 psi', 'inflate', { tires: 4, toKpa: psi(65) }),
+];
