@@ -66,6 +66,16 @@ export class PhraseTable {
 		return elements;
 	}
 
+	/** "a gas stove": what the topic knows from a later word on reaches further than "a gas". */
+	#outgrown(run: readonly WordAt[], whole: PhraseMatch, topic: string | null): boolean {
+		return run.slice(1, whole.length).some(({ index }, skipped) => {
+			const own = this.#at
+				.get(index)
+				?.matches.find((one) => one.meanings.some((meaning) => concerns(meaning, topic)));
+			return own !== undefined && skipped + 1 + own.length > whole.length;
+		});
+	}
+
 	#elements(topic: string | null): Element[] {
 		const elements: Element[] = [];
 		let index = 0;
@@ -81,7 +91,7 @@ export class PhraseTable {
 			const [longest] = place.matches;
 			// "engine bay" is one value: a topic that knows but "engine" must not take half of it.
 			const whole = longest !== undefined && longest !== match && isValue(longest, topic) ? longest : null;
-			if (whole !== null && whole.length > (match?.length ?? 0)) {
+			if (whole !== null && whole.length > (match?.length ?? 0) && !this.#outgrown(place.run, whole, topic)) {
 				const last = place.run[whole.length - 1] as WordAt;
 				elements.push({
 					type: 'unknown',

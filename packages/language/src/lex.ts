@@ -2,7 +2,7 @@ import { evaluateSum, findPlaces, type KindName, toBase } from '@lugbook/core';
 import { type UnitMatch, unitAt, unitPrefixAt } from './units.js';
 import { spelledNumber } from './words/numbers.js';
 
-export interface Placed {
+interface Placed {
 	/** first and behind-last position in the message */
 	readonly start: number;
 	readonly end: number;
@@ -77,7 +77,7 @@ export function lex(
 	return lexer.run();
 }
 
-export interface LexOptions {
+interface LexOptions {
 	/** what "20 degrees" means where a temperature is meant */
 	readonly degrees?: '°C' | '°F';
 	/** markings of the trade that are one piece ("6061-T6"), in order */

@@ -249,7 +249,7 @@ export function phraseWords(phrase: string): string[] {
 }
 
 /** Without accents, as a thumb leaves them out: "sección" and "seccion" are one word. */
-export function folded(word: string): string {
+function folded(word: string): string {
 	if (/^[a-z0-9']*$/.test(word)) return word;
 	return word.normalize('NFD').replace(/\p{M}/gu, '').replaceAll('ß', 'ss');
 }
