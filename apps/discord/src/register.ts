@@ -69,5 +69,6 @@ function essence(command: object): string {
 			}),
 		);
 	};
-	return JSON.stringify({ ...(value(command) as object), type: CHAT_INPUT });
+	// Its kind in the same place whether it was said or not: texts are compared.
+	return JSON.stringify({ type: CHAT_INPUT, ...(value(command) as object) });
 }

@@ -4,6 +4,7 @@ import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type Chat, closedServer, Desk, type Service, serveService, serviceRoutes } from '@lugbook/chat';
 import { App, type Receiver, SocketModeReceiver } from '@slack/bolt';
+import { LateAckApp } from './late-ack.js';
 import { BODY_BYTES_MAX } from './limits.js';
 import { listen } from './listeners/index.js';
 import { asLibraryLogger, type Logger } from './log.js';
@@ -98,7 +99,7 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 		receiver = socket;
 	}
 
-	const app = new App({
+	const app = new (connection.mode === 'http' ? App : LateAckApp)({
 		token: settings.botToken,
 		receiver,
 		logger,

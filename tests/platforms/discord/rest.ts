@@ -49,6 +49,8 @@ const ROUTES: readonly (readonly [method: string, pattern: RegExp, name: string,
 	['GET', /^\/(?:oauth2\/)?applications\/@me$/, 'application.me', true],
 	['GET', /^\/applications\/(\d+)(?:\/guilds\/(\d+))?\/commands$/, 'commands.get', true],
 	['PUT', /^\/applications\/(\d+)(?:\/guilds\/(\d+))?\/commands$/, 'commands.put', true],
+	['POST', /^\/applications\/(\d+)(?:\/guilds\/(\d+))?\/commands$/, 'commands.post', true],
+	['DELETE', /^\/applications\/(\d+)(?:\/guilds\/(\d+))?\/commands\/(\d+)$/, 'commands.delete', true],
 	['POST', /^\/interactions\/(\d+)\/([^/]+)\/callback$/, 'interaction.callback', false],
 	['POST', /^\/webhooks\/(\d+)\/([^/]+)$/, 'webhook.followup', false],
 	['GET', /^\/webhooks\/(\d+)\/([^/]+)\/messages\/([^/]+)$/, 'webhook.get', false],
@@ -135,7 +137,20 @@ export class Rest {
 				if (second !== '' && second !== this.at.guildId) return refusals.missingAccess;
 				return { status: 200, body: this.commands.get(second || 'global') ?? [] };
 			case 'commands.put':
-				return this.putCommands(first, second, request.body);
+				return this.putCommands(first, second, arrayOf(request.body).map(objectOf));
+			case 'commands.post': {
+				// A command under a name that is there takes its place (interactions/application-commands.mdx).
+				const others = (this.commands.get(second || 'global') ?? []).filter(({ name }) => name !== body.name);
+				const answer = this.putCommands(first, second, [...others, body]);
+				return answer.status === 200 ? { status: 201, body: arrayOf(answer.body).at(-1) } : answer;
+			}
+			case 'commands.delete': {
+				const before = this.commands.get(second || 'global') ?? [];
+				const after = before.filter(({ id }) => id !== third);
+				if (after.length === before.length) return refusals.notFound;
+				this.commands.set(second || 'global', after);
+				return { status: 204 };
+			}
 			case 'interaction.callback': {
 				const withResponse = request.query.get('with_response') === 'true';
 				return this.at.interactions.callback({ id: first, token: second, withResponse }, body, request.files);
@@ -175,10 +190,9 @@ export class Rest {
 		return channel;
 	}
 
-	private putCommands(applicationId: string, guildId: string, body: unknown): Answer {
+	private putCommands(applicationId: string, guildId: string, commands: readonly JsonObject[]): Answer {
 		if (applicationId !== this.at.applicationId) return refusals.missingAccess;
 		if (guildId !== '' && guildId !== this.at.guildId) return refusals.missingAccess;
-		const commands = arrayOf(body).map(objectOf);
 		const errors = new FormErrors();
 		checkCommands(errors, commands);
 		if (errors.any) {
@@ -187,7 +201,7 @@ export class Rest {
 		}
 		const kept = commands.map((command) => ({
 			...command,
-			id: this.at.ids.next(),
+			id: command.id ?? this.at.ids.next(),
 			application_id: applicationId,
 			version: this.at.ids.next(),
 			type: command.type ?? 1,

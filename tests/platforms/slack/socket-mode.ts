@@ -88,9 +88,9 @@ export class SocketMode {
 		return this.watch.until(`socket connection no. ${count}`, look, timeoutMs);
 	}
 
-	/** Sends one envelope over the oldest connection and waits for its acknowledgement. */
+	/** Sends one envelope over one of the connections, each in its turn, and waits for its acknowledgement. */
 	deliver(delivery: Delivery, options: DeliveryOptions = {}): Promise<DeliveryResult> {
-		const socket = this.sockets[0];
+		const socket = this.sockets[this.counter % Math.max(1, this.sockets.length)];
 		const startedMs = performance.now();
 		const result = (rest: Pick<DeliveryResult, 'ackStatus' | 'ackBody' | 'failure'>): DeliveryResult => ({
 			delivery,
