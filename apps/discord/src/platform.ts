@@ -15,7 +15,7 @@ import {
 } from '@lugbook/chat';
 import { type REST, Routes } from 'discord.js';
 import { asBody, pagesOf, struckPage } from './render.js';
-import { placeSchema, RestWay } from './rest-way.js';
+import { type DiscordPlace, placeSchema, RestWay } from './rest-way.js';
 
 const NAME = 'discord';
 
@@ -48,6 +48,10 @@ export class DiscordPlatform implements Platform {
 
 	warn(error: unknown, what: string): void {
 		this.log.warn(errorFacts(error), what);
+	}
+
+	placeIn(channel: string, delivery: string): DiscordPlace {
+		return { channel, message: null, interaction: null, user: '', sinceMs: this.nowMs(), delivery };
 	}
 
 	async mark(

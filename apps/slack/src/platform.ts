@@ -16,7 +16,7 @@ import type { webApi } from '@slack/bolt';
 import { repeatedly } from './calls.js';
 import type { People } from './people.js';
 import { asPost, pagesOf, struckPage } from './render.js';
-import { placeSchema, SlackWay } from './show.js';
+import { placeSchema, type SlackPlace, SlackWay } from './show.js';
 
 const NAME = 'slack';
 
@@ -40,7 +40,7 @@ export class SlackPlatform implements Platform {
 	async person({ shop, user }: Asked): Promise<Person> {
 		const client = await this.clientOf(teamOf(shop));
 		const roles = await this.people.groupsOf(user.id, shop, client);
-		const name = await this.people.nameOf(user.id, shop, client);
+		const name = user.name ?? (await this.people.nameOf(user.id, shop, client));
 		return { id: user.id, name, lead: isLead(this.people.leads, { id: user.id, roles }) };
 	}
 
@@ -52,6 +52,10 @@ export class SlackPlatform implements Platform {
 
 	way(client: webApi.WebClient, place: ConstructorParameters<typeof SlackWay>[1]): SlackWay {
 		return new SlackWay(client, place, (error, what) => this.log.warn(errorFacts(error), what), this.nowMs);
+	}
+
+	placeIn(channel: string, delivery: string): SlackPlace {
+		return { channel, thread: null, user: '', responseUrl: null, sinceMs: this.nowMs(), delivery };
 	}
 
 	async mark(

@@ -19,4 +19,5 @@ export {
 } from './message.js';
 export { workingParts } from './render/parts.js';
 export { partText, plainText, shortText } from './render/plain.js';
+export { digestGiven, dueDigests } from './review/digest.js';
 export type { Progress } from './turn.js';

@@ -77,6 +77,7 @@ export interface Button {
 		| 'save'
 		| 'share'
 		| 'assume'
+		| 'forget'
 		| 'comment';
 	readonly label: string;
 	readonly value: string;

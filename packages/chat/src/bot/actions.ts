@@ -29,6 +29,10 @@ const NUMBER = /^\d{1,9}$/;
 export function actOf(action: string, value: string): Act | null {
 	if (action === 'answer') return { kind: 'say', command: 'ask', text: value };
 	if (action === 'more') return { kind: 'say', command: 'log', text: `more ${value}` };
+	if (action === 'forget') {
+		const text = value === 'confirm' ? 'forget-me confirm' : 'forget-me';
+		return { kind: 'say', command: 'log', text };
+	}
 	if (action === 'assume') {
 		const match = ASSUMED.exec(value);
 		return match === null

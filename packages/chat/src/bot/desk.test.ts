@@ -63,6 +63,7 @@ const platform: Platform = {
 	name: 'nowhere',
 	person: async ({ user }) => ({ id: user.id, name: user.name ?? user.id, lead: false }),
 	wayBack: async ({ delivery }, place) => (place === 'gone' ? null : new Place(delivery)),
+	placeIn: () => 'there',
 	mark: async ({ message }, reply, { text }) => {
 		marked.push({ message, text, headline: reply.answer.headline });
 	},
@@ -97,6 +98,55 @@ async function ask(desk: Desk, text: string, more: Partial<Asked> = {}): Promise
 
 const rows = () => chat.log.settingsOf(SHELF);
 const kept = async () => (await chat.log.find('nowhere:T1', { kinds: ['exchange'], limit: 100 })).entries;
+
+describe('the daily digest', () => {
+	const shop = 'nowhere:T1';
+	const morning = (day: number) => new Date(2026, 4, day, 7, 30).getTime();
+
+	async function digests() {
+		await chat.handle({
+			...asked('digest on 07:00', { command: 'log' }),
+			platform: 'nowhere',
+			person: { id: 'u2', name: 'Kim', lead: true },
+		});
+		await ask(openDesk(), QUESTION);
+		channel = [];
+	}
+
+	test('is said once a day by one of several processes, and not before its time', async () => {
+		await digests();
+		nowMs = new Date(2026, 4, 5, 6, 59).getTime();
+		const several = [openDesk(), openDesk(), openDesk()];
+		for (const desk of several) await desk.sweep();
+		expect(channel).toEqual([]);
+		for (const day of [5, 6]) {
+			nowMs = morning(day);
+			await Promise.all(several.map((desk) => desk.sweep()));
+			for (const desk of several) await desk.settled();
+			nowMs += 10 * 60_000;
+			for (const desk of several) await desk.sweep();
+			for (const desk of several) await desk.settled();
+			expect(channel).toHaveLength(day - 4);
+			expect(channel.at(-1)).toMatch(new RegExp(`^digest 2026-05-0${day}: To look at: 1 unsigned`));
+		}
+	});
+
+	test('waits while nothing can be shown, and is shown then', async () => {
+		await digests();
+		nowMs = morning(5);
+		isDown = true;
+		const desk = openDesk();
+		await desk.sweep();
+		await desk.settled();
+		expect(channel).toEqual([]);
+		isDown = false;
+		nowMs += 10 * 60_000;
+		await desk.sweep();
+		await desk.settled();
+		expect(channel.filter((text) => text.includes('To look at'))).toHaveLength(1);
+		expect((await chat.log.settingsOf(shop)).map(({ value }) => value)).toContain('2026-05-05');
+	});
+});
 
 describe('an answer', () => {
 	test('is kept, shown once, remembered where it stands, and its row is gone a minute later', async () => {

@@ -10,6 +10,7 @@ import { replyOf, reviewedReplyOf } from '../again.js';
 import type { Chat } from '../chat.js';
 import { placeOf } from '../memory.js';
 import type { CommandName, Mark, Person, Reply } from '../message.js';
+import { digestGiven, dueDigests } from '../review/digest.js';
 import { withButtons } from './actions.js';
 import { Deliveries } from './deliveries.js';
 import { Metrics } from './metrics.js';
@@ -56,6 +57,8 @@ export interface Platform {
 	person(asked: Asked): Promise<Person>;
 	/** the way back to a place that another process noted; null where there is none any more */
 	wayBack(asked: Asked, place: unknown): Promise<Way | null>;
+	/** a place of the platform for what nobody asked for, as `wayBack` takes it */
+	placeIn(channel: string, delivery: string): unknown;
 	/**
 	 * Shows what became of an earlier answer in its own message: one that stands as the reply says, one that no longer
 	 * stands struck through, behind the mark's text.
@@ -82,6 +85,8 @@ export interface DeskOptions {
 /** Characters of a message and its fields together that are looked at at all. */
 const TEXT_CHARACTERS_MAX = 8000;
 const SWEEP_MS = 3000;
+/** how often a bot looks whose daily digest is due [ms] */
+const DIGESTS_MS = 60_000;
 
 const TOO_FAST = 'That is faster than I can follow. Give me a moment, then ask again.';
 const TOO_LONG = 'That message is too long for me. Send the question alone, or the description in parts.';
@@ -106,12 +111,15 @@ export class Desk {
 	#timer: NodeJS.Timeout | null = null;
 	#sweeping: Promise<void> | null = null;
 	#isClosing = false;
+	readonly #nowMs: () => number;
+	#digestsMs = Number.NEGATIVE_INFINITY;
 
 	constructor(options: DeskOptions) {
 		const { chat, platform, log } = options;
 		const nowMs = options.nowMs ?? Date.now;
 		this.#chat = chat;
 		this.#platform = platform;
+		this.#nowMs = nowMs;
 		this.#log = log;
 		this.#outbox = new Outbox(chat.log, platform.name, randomUUID(), nowMs, options.leaseMs);
 		this.#paces = new Paces(options.pace ?? defaultPace, nowMs);
@@ -415,9 +423,31 @@ export class Desk {
 		}
 	}
 
+	/** Says what is unsigned where a shop has its daily digest; noted as a question is, so that one process does it. */
+	async #digests(): Promise<void> {
+		const nowMs = this.#nowMs();
+		if (nowMs - this.#digestsMs < DIGESTS_MS) return;
+		this.#digestsMs = nowMs;
+		const { log } = this.#chat;
+		const { name } = this.#platform;
+		for (const { shop, channel, day } of await dueDigests(log, name, new Date(nowMs))) {
+			const delivery = `digest ${day}`;
+			const asked: Asked = {
+				...{ shop, channel, thread: null, delivery, command: 'log', text: 'digest now' },
+				user: { id: name, name },
+			};
+			const place = this.#platform.placeIn(channel, delivery);
+			const way = await this.#platform.wayBack(asked, place);
+			if (way === null) continue;
+			await this.receive(asked, place, way).noted;
+			await digestGiven(log, { shop, day });
+		}
+	}
+
 	async #sweep(): Promise<void> {
 		await this.#outbox.renew();
 		if (this.#isClosing) return;
+		await this.#digests();
 		const { held: rows, givenUp } = await this.#outbox.due();
 		for (const { shop, delivery } of givenUp) {
 			this.metrics.count('failures_total', { platform: this.#platform.name, stage: 'give up' });

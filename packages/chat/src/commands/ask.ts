@@ -7,6 +7,7 @@ import { lastQuestion, type Remembered } from '../memory.js';
 import type { Button, Part, Reply } from '../message.js';
 import { exampleQuestion, type Worked, workOut } from '../question.js';
 import { workingParts } from '../render/parts.js';
+import { aboutMe } from '../review/me.js';
 import type { Turn } from '../turn.js';
 
 export const askHelp = [
@@ -20,6 +21,8 @@ export const askHelp = [
 /** Anything in words: a question, or a change to the one before it in the thread. */
 export async function ask(turn: Turn): Promise<Reply> {
 	const { incoming, reader, log } = turn;
+	const aboutOneself = await aboutMe(turn);
+	if (aboutOneself !== null) return aboutOneself;
 	const build = await turn.build();
 	const decline = declineOf(turn.text);
 	if (decline !== null) return await turn.keep(build, { answer: declined(decline), request: null });

@@ -41,14 +41,20 @@ function listOf(kept: string | null): LeadList {
 	return kept === null ? {} : listSchema.parse(JSON.parse(kept));
 }
 
-/** A person who is forgotten is no lead of the list any more. */
-export async function forgetLead(log: Log, shop: string, id: string): Promise<void> {
+/**
+ * A person who is forgotten is no lead of the list any more. That the right was taken away stays, under the bare id:
+ * else being forgotten would give it back to whom the configuration still names.
+ * @returns whether the id stays
+ */
+export async function forgetLead(log: Log, shop: string, id: string): Promise<boolean> {
 	for (let tries = 0; tries < TRIES; tries += 1) {
 		const kept = await log.getSetting(shop, KEY);
 		const list = listOf(kept);
-		if (!Object.hasOwn(list, id)) return;
-		const { [id]: _, ...others } = list;
-		if (await log.swapSetting(shop, KEY, kept, JSON.stringify(others))) return;
+		if (!Object.hasOwn(list, id)) return false;
+		const { [id]: own, ...others } = list;
+		const stays = own?.isLead === false;
+		const after = stays ? { ...others, [id]: { name: id, isLead: false } } : others;
+		if (await log.swapSetting(shop, KEY, kept, JSON.stringify(after))) return stays;
 	}
 	throw new Error('the list of leads is changed by others all the time');
 }
@@ -127,8 +133,8 @@ async function show(turn: Turn): Promise<Reply> {
 
 export const leadVerbs: readonly Verb[] = [
 	{
-		usage: 'leads [add|remove NAME]',
-		help: 'who may sign; an administrator adds and removes',
+		usage: 'leads [add|remove NAME], digest on|off',
+		help: 'who may sign; what is unsigned, daily into this channel',
 		pattern: /^leads(?:\s+list)?$/i,
 		run: show,
 	},

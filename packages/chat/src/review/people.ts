@@ -2,6 +2,9 @@
 
 import type { Log, LogPerson } from '@lugbook/log';
 
+/** Stands for whoever was forgotten in the entry that says so. */
+export const NOBODY = 'nobody';
+
 /** How the platforms write people: a member id, or a number. Whoever never asked anything is known by that alone. */
 const PLATFORM_ID = /^(?:[UW][A-Z0-9]{5,20}|\d{15,20})$/;
 
@@ -21,7 +24,7 @@ export async function personNamed(
 		.replace(/^<@!?([^<>|]+)(?:\|[^<>]*)?>$/, '$1')
 		.replace(/^@/, '')
 		.trim();
-	const own = await log.people(shop);
+	const own = (await log.people(shop)).filter(({ id }) => id !== NOBODY);
 	const known = [...own, ...more.filter(({ id }) => !own.some((one) => one.id === id))];
 	const byId = known.find(({ id }) => id === name);
 	if (byId !== undefined) return byId;
