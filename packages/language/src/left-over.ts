@@ -1,22 +1,21 @@
-import { type Element, isFiller, meaningsFor } from './elements.js';
+import { type Element, isFiller } from './elements.js';
 
 /**
  * The pieces that found no use, neighbours joined, in the words of the message.
  *
- * @param includes topics whose answer is part of this one's: asking for them by name found its use
+ * @param answered what asks for something that the answer holds anyway, such as a fuse beside its wire
  */
 export function leftOver(
 	elements: readonly Element[],
 	claimed: ReadonlySet<Element>,
 	message: string,
-	includes: readonly string[] = [],
+	answered: readonly Element[] = [],
 ): string[] {
 	const left: { start: number; end: number }[] = [];
 	for (const element of elements) {
 		if (claimed.has(element) || element.type === 'mark' || isFiller(element)) continue;
 		if (element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said')) continue;
-		if (includes.some((topic) => meaningsFor(element, topic).some(({ means }) => means === 'topic')))
-			continue;
+		if (answered.some(({ start, end }) => start <= element.start && element.end <= end)) continue;
 		const last = left.at(-1);
 		if (last !== undefined && /^[\s-]*$/.test(message.slice(last.end, element.start))) last.end = element.end;
 		else left.push({ start: element.start, end: element.end });

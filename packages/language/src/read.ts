@@ -118,7 +118,7 @@ export class Reader {
 			given: followsUp && previous !== null ? merge(previous.given, filled.given) : filled.given,
 			conflicts: filled.conflicts,
 			notes: [...filled.notes, ...takenIn(elements, filled, message)],
-			unread: leftOver(elements, filled.claimed, message, topic.includes),
+			unread: leftOver(elements, filled.claimed, message, askingFor(anyTopic, topic.includes)),
 			said,
 			context,
 			rival,
@@ -275,16 +275,23 @@ function widest(weighed: readonly Weighed[]): readonly Weighed[] {
 	const wider = others.find(
 		(one) =>
 			one.topic.includes.includes(best.topic.name) &&
-			(fitsAsWell(one) || (isMeant(one) && !best.complete && isAskedFor(one))),
+			(fitsAsWell(one) || (isMeant(one) && !best.complete && isAskedFor(one, best))),
 	);
 	return wider === undefined ? weighed : [wider, ...weighed.filter((one) => one !== wider)];
 }
 
-/** A word of the message asks for the topic. */
-function isAskedFor({ topic, elements }: Weighed): boolean {
-	return elements.some((element) =>
-		meaningsFor(element, topic.name).some((meaning) => meaning.means === 'topic'),
+/** The words that ask for one of these topics. */
+function askingFor(elements: readonly Element[], names: readonly string[]): Element[] {
+	return elements.filter((element) =>
+		names.some((name) => meaningsFor(element, name).some(({ means }) => means === 'topic')),
 	);
+}
+
+/** A word of the message asks for this topic, and not for the other as well. */
+function isAskedFor({ topic, elements }: Weighed, other: Weighed): boolean {
+	const asks = (element: Element, name: string) =>
+		meaningsFor(element, name).some(({ means }) => means === 'topic');
+	return elements.some((element) => asks(element, topic.name) && !asks(element, other.topic.name));
 }
 
 /** Another topic that the message fits about as well, and that could be answered: then the choice is the asker's. */

@@ -134,8 +134,6 @@ export const inverter = declareTopic({
 		'Which inverter the loads need, the current it draws, its cable and fuse, and whether the bank bears it.',
 	words: [
 		'inverter',
-		'inverter fuse',
-		'inverter cable',
 		'inverter size',
 		'what inverter',
 		'which inverter',

@@ -5,7 +5,7 @@ import { equipmentOf } from './equipment/index.js';
 import { houseV, knownBank } from './facts/bank.js';
 import { circuitsOf } from './facts/circuits.js';
 import { Facts, num, word } from './facts/facts.js';
-import { dailyLoads, mainsLoads } from './facts/loads.js';
+import { dailyLoads, loadsAboard, mainsLoads } from './facts/loads.js';
 import { weightsOf } from './facts/weights.js';
 import { type Rest, restValue } from './rests.js';
 import type { Piece, Van } from './van.js';
@@ -110,12 +110,27 @@ function completed(facts: Facts, items: readonly Item[]): Known {
 function pieceCalled(facts: Facts, called: string): Piece | null {
 	const pieces = facts.van.pieces.filter(
 		(piece) =>
-			piece.values.name === called ||
-			equipmentOf(piece.kind).label.toLowerCase() === called ||
-			equipmentOf(piece.kind).words.some((word) => word.toLowerCase() === called),
+			(piece.kind === 'inverter' || drawsSomething(facts, piece)) &&
+			(piece.values.name === called ||
+				equipmentOf(piece.kind).label.toLowerCase() === called ||
+				equipmentOf(piece.kind).words.some((word) => word.toLowerCase() === called)),
 	);
 	return pieces.length === 1 ? (pieces[0] as Piece) : null;
 }
+
+function drawsSomething(facts: Facts, piece: Piece): boolean {
+	return loadsAboard(facts).loads.some((one) => one.piece === piece);
+}
+
+/** Water of the tank that is named, or of the only one. */
+const tankL: Find = (facts, named) => {
+	const tanks = ['fresh-tank', 'gray-tank'].flatMap((kind) => facts.pieces(kind));
+	const meant = tanks.filter(({ kind }) => named.includes(kind));
+	const [piece, other] = meant.length > 0 ? meant : tanks;
+	const volumeL = piece === undefined ? undefined : num(piece, 'volumeL');
+	if (piece === undefined || volumeL === undefined || other !== undefined) return null;
+	return { value: volumeL, from: [[piece.id, 'volumeL']] };
+};
 
 const masses: Find = (facts) => {
 	const list = weightsOf(facts).map(({ name, massKg, waterL, zone, onRoof }) => ({
@@ -282,6 +297,7 @@ const byTopic: Readonly<Record<string, Table>> = {
 		wheelbaseM: ['always', of('van', 'wheelbaseM')],
 		liftM: ['always', of('lift', 'liftM')],
 	},
+	freeze: { volumeL: ['needed', tankL] },
 	tire: { loadIndex: ['needed', of('tires', 'loadIndex')] },
 	vent: { airM3H: ['needed', of('fan', 'airM3H')] },
 	pipe: {
@@ -290,13 +306,27 @@ const byTopic: Readonly<Record<string, Table>> = {
 	},
 };
 
-/** Inputs that say the same thing: one given leaves no room for the others. */
-const sameThing: readonly (readonly string[])[] = [
+/**
+ * Inputs that say the same thing, or that together tell of one thing: where the question says one of them, it speaks of
+ * its own, and none of the others is taken ("400 W of solar" is not two panels of that).
+ */
+const together: readonly (readonly string[])[] = [
 	['currentA', 'powerW'],
 	['loads', 'needWh', 'needAh', 'chargePerDayAh', 'energyPerDayWh'],
-	['unitAh', 'unitWh'],
+	['unitAh', 'unitWh', 'unitCount', 'unitV', 'protectionA', 'bankAh', 'bankWh', 'depth'],
+	['panelW', 'arrayW', 'panels', 'series', 'vocV', 'iscA'],
+	['controllerV', 'controllerA', 'controller'],
+	['place', 'outsideC', 'lowC'],
+	['wheelbase', 'wheelbaseM', 'insideLengthM'],
+	['chargerA', 'houseLoadA'],
+];
+
+/** Of these the build gives one: another would contradict it or count it twice. */
+const exclusive: readonly (readonly string[])[] = [
+	['currentA', 'powerW'],
+	['loads', 'needWh', 'needAh', 'chargePerDayAh', 'energyPerDayWh'],
+	['unitAh', 'unitWh', 'bankAh', 'bankWh'],
 	['panelW', 'arrayW'],
-	['bankAh', 'bankWh'],
 	['place', 'outsideC', 'lowC'],
 	['wheelbase', 'wheelbaseM', 'insideLengthM'],
 	['chargerA', 'houseLoadA'],
@@ -318,7 +348,8 @@ export function borrowFrom(
 	const facts = new Facts(van, context);
 	const lacking = isLacking(topic, given);
 	const table: Table = { ...everywhere, ...byTopic[topic.name] };
-	const taken = new Set(Object.keys(given));
+	const saidOf: ReadonlySet<string> = new Set(Object.keys(given));
+	const taken = new Set(saidOf);
 	const borrowed: Borrowed[] = [];
 	const take = (name: string, { value, from }: NonNullable<Known>): void => {
 		const rests = from.map(([item, field]) => ({ item, field, value: restValue(van, item, field, context) }));
@@ -331,7 +362,8 @@ export function borrowFrom(
 	for (const [name, [when, find]] of Object.entries(table)) {
 		const field = topic.fields[name];
 		if (field === undefined || taken.has(name) || (when === 'needed' && !lacking)) continue;
-		if (sameThing.some((group) => group.includes(name) && group.some((other) => taken.has(other)))) continue;
+		if (together.some((group) => group.includes(name) && group.some((other) => saidOf.has(other)))) continue;
+		if (exclusive.some((group) => group.includes(name) && group.some((other) => taken.has(other)))) continue;
 		const known = find(facts, named, given);
 		if (known === null || !field.schema.safeParse(known.value).success) continue;
 		taken.add(name);
