@@ -125,7 +125,7 @@ export const conversation: readonly Line[] = [
 		sees: [/protective device/i],
 	},
 	{ by: 'Robin', text: 'thanks!', sees: [/Happy to help/] },
-	{ by: 'Robin', text: '/log show wire', sees: [/Newest answers of build "heron"/, /wire/] },
+	{ by: 'Robin', text: '/log show wire', sees: [/Answers: wire, build "heron"/, /wire/] },
 	{ by: 'Kim', text: '/log review', sees: [/unsigned/i] },
 	{ by: 'Robin', text: '/log sign 7', sees: [/Signing is for the leads/] },
 	{ by: 'Kim', text: '/build list', sees: [/heron \(this channel\)/] },
