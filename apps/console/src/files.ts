@@ -1,4 +1,5 @@
-import { createWriteStream, existsSync } from 'node:fs';
+import { existsSync } from 'node:fs';
+import { open, rm } from 'node:fs/promises';
 import { basename, extname, join, resolve } from 'node:path';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
@@ -15,11 +16,7 @@ export async function writeFiles(
 	const written: { path: string; alternativeText: string }[] = [];
 	for (const { name, bytes, alternativeText } of files) {
 		const path = freePath(folder, basename(name));
-		// A file that appeared meanwhile is not overwritten either.
-		await pipeline(
-			Readable.from(bytes instanceof Uint8Array ? [bytes] : bytes),
-			createWriteStream(path, { flags: 'wx' }),
-		);
+		await writeWhole(path, bytes instanceof Uint8Array ? [bytes] : bytes);
 		written.push({ path, alternativeText });
 	}
 	return written;
@@ -32,5 +29,20 @@ function freePath(folder: string, name: string): string {
 	for (let number = 1; ; number += 1) {
 		const path = resolve(join(folder, number === 1 ? name : `${stem}-${number}${extension}`));
 		if (!existsSync(path)) return path;
+	}
+}
+
+/** Writes a file that is not there yet; what failed half-way is taken away again. Others may not read it. */
+export async function writeWhole(
+	path: string,
+	pieces: Iterable<string | Uint8Array> | AsyncIterable<string | Uint8Array>,
+): Promise<void> {
+	// A file that appeared meanwhile is not overwritten: opening fails, and it stays.
+	const file = await open(path, 'wx', 0o600);
+	try {
+		await pipeline(Readable.from(pieces), file.createWriteStream());
+	} catch (error) {
+		await rm(path, { force: true });
+		throw error;
 	}
 }

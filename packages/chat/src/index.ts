@@ -3,7 +3,16 @@ export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './
 export * from './bot/index.js';
 export { Chat, type ChatOptions, openChat } from './chat.js';
 export { forgetPerson } from './forget.js';
-export { type BookFormat, bookFiles, bookFormats, copyLog, openLog, sheetFile } from './keeping.js';
+export {
+	type BookFormat,
+	bookFiles,
+	bookFormats,
+	copyLog,
+	importLog,
+	openLog,
+	recompute,
+	sheetFile,
+} from './keeping.js';
 export { placeOf, type Shown } from './memory.js';
 export {
 	type Audience,

@@ -1,8 +1,9 @@
-import { copyLog, type Log, openLog } from '@lugbook/log';
+import { copyLog, type Log, openLog, rechained } from '@lugbook/log';
 import { report } from './review/report.js';
 import { sheetRecordOf } from './review/sheet.js';
 
 export { type BookFormat, bookFiles, bookFormats } from './book/files.js';
+export { recompute } from './recompute.js';
 export { copyLog, openLog };
 
 /** One answer's calculation sheet as a page or a document, or null where there is no such answer. */
@@ -17,4 +18,18 @@ export async function sheetFile(
 	if (record === null) return null;
 	const { sheetPage, sheetPdf } = await report();
 	return format === 'html' ? Buffer.from(await sheetPage(record)) : await sheetPdf(record);
+}
+
+/**
+ * Takes in an export of a shop, each entry checked before it is written; under another name, chained anew.
+ *
+ * @param open begins to read the lines of the export
+ * @param shop the name to take it in under; null for its own
+ */
+export async function importLog(
+	log: Log,
+	open: () => AsyncIterable<string>,
+	shop: string | null,
+): Promise<{ readonly shop: string; readonly written: number; readonly present: number }> {
+	return await log.import(shop === null ? open() : rechained(open, shop));
 }

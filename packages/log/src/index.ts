@@ -8,4 +8,5 @@ export { isConsistent, isIncluded, leafHash } from './merkle.js';
 export { openLog } from './open.js';
 export { copyLog, type ImportResult } from './portable.js';
 export type { ConsistencyProof, InclusionProof, TreeHead } from './proofs.js';
+export { rechained } from './rechain.js';
 export type { ChainFault, ChainProblem, ShopReport, VerifyReport } from './verify.js';

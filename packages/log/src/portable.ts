@@ -11,7 +11,7 @@ import { chainedOf, erasablePartOf, faultOf, selectEntries } from './rows.js';
 import type { Tables } from './tables.js';
 
 /** First field of an export, so that another version's file is known for what it is. */
-const FORMAT = 'lugbook-log-1';
+export const FORMAT = 'lugbook-log-1';
 
 /** Entries read or written at a time. */
 const PAGE = 200;
@@ -28,6 +28,8 @@ const headerSchema = z.strictObject({
 	head: z.strictObject({ number: entryNumber, hash: sha256 }),
 });
 
+export type Header = z.output<typeof headerSchema>;
+
 const { shop: _, personId, personName, text, ...chainedFields } = entryFields;
 const lineSchema = z.strictObject({
 	...chainedFields,
@@ -40,7 +42,7 @@ const lineSchema = z.strictObject({
 	/** Null when the person was forgotten, or the export leaves people out. */
 	erasable: z.strictObject({ personId, personName, text, salt: sha256, tagSalt: sha256 }).nullable(),
 });
-type Line = z.output<typeof lineSchema>;
+export type Line = z.output<typeof lineSchema>;
 
 /**
  * The entries of a shop up to its head, as lines of JSON: a header, then an entry a line.
@@ -119,7 +121,7 @@ export async function importLines(
 	target: Target,
 	lines: Iterable<string> | AsyncIterable<string>,
 ): Promise<ImportResult> {
-	let header: z.output<typeof headerSchema> | undefined;
+	let header: Header | undefined;
 	let last: Head = { number: 0, hash: FIRST_PREVIOUS_HASH };
 	const result: ImportResult = { shop: '', written: 0, present: 0 };
 	let batch: Line[] = [];
@@ -141,11 +143,11 @@ export async function importLines(
 		lineNumber += 1;
 		if (text === '') continue;
 		if (header === undefined) {
-			header = parseOrRefuse(headerSchema, parseLine(text, lineNumber), `line ${lineNumber}`);
+			header = readHeader(text, lineNumber);
 			result.shop = header.shop;
 			continue;
 		}
-		const line = parseOrRefuse(lineSchema, parseLine(text, lineNumber), `line ${lineNumber}`);
+		const line = readLine(text, lineNumber);
 		assertFits(line, { shop: header.shop, last, lineNumber });
 		last = { number: line.number, hash: line.hash };
 		batch.push(line);
@@ -164,6 +166,16 @@ export async function importLines(
 	return result;
 }
 
+/** The first line of an export. @throws LogError 'bad-entry' naming the line and what is wrong in it */
+export function readHeader(text: string, lineNumber: number): Header {
+	return parseOrRefuse(headerSchema, parseLine(text, lineNumber), `line ${lineNumber}`);
+}
+
+/** The line of an entry. @throws LogError 'bad-entry' naming the line and what is wrong in it */
+export function readLine(text: string, lineNumber: number): Line {
+	return parseOrRefuse(lineSchema, parseLine(text, lineNumber), `line ${lineNumber}`);
+}
+
 function parseLine(text: string, lineNumber: number): unknown {
 	if (text.length > LONGEST_LINE) {
 		throw new LogError(
@@ -178,12 +190,12 @@ function parseLine(text: string, lineNumber: number): unknown {
 	}
 }
 
-function bodyTextOf(line: Line): string {
+export function bodyTextOf(line: Line): string {
 	return canonicalJson(line.body, 'body', { bytes: LIMITS.bodyBytes, depth: LIMITS.bodyDepth });
 }
 
 /** An entry is taken only where it continues the chain and matches everything that is hashed in it. */
-function assertFits(
+export function assertFits(
 	line: Line,
 	{ shop, last, lineNumber }: { shop: string; last: Head; lineNumber: number },
 ): void {

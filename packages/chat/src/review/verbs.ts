@@ -9,6 +9,7 @@ import { meVerbs } from './me.js';
 import { openAnswers, openLines } from './open.js';
 import { replaceVerb } from './replace.js';
 import { report } from './report.js';
+import { rootVerb } from './root.js';
 import { sheetRecordOf } from './sheet.js';
 import { signVerbs } from './sign.js';
 
@@ -49,4 +50,5 @@ export const reviewVerbs: readonly Verb[] = [
 	...leadVerbs,
 	...digestVerbs,
 	...meVerbs,
+	rootVerb,
 ];
