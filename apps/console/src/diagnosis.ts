@@ -17,7 +17,9 @@ export async function diagnose(environment: NodeJS.ProcessEnv): Promise<Diagnosi
 	if ('error' in settings) found.push(wrong('Settings', settings.error, 'correct it in .env'));
 	else found.push(await databaseDiagnosis(settings.databaseUrl));
 	// SLACK_MODE has a value in the example already.
-	const isSlack = ['SLACK_BOT_TOKEN', 'SLACK_APP_TOKEN', 'SLACK_SIGNING_SECRET'].some(isMeant);
+	const isSlack = ['SLACK_BOT_TOKEN', 'SLACK_APP_TOKEN', 'SLACK_SIGNING_SECRET', 'SLACK_CLIENT_ID'].some(
+		isMeant,
+	);
 	const isDiscord = isMeant('DISCORD_');
 	if (isSlack) found.push(...(await diagnoseSlack(environment)));
 	if (isDiscord) found.push(...(await diagnoseDiscord(environment)));

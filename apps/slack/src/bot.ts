@@ -3,13 +3,16 @@
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type Chat, closedServer, Desk, type Service, serveService, serviceRoutes } from '@lugbook/chat';
-import { App, type Receiver, SocketModeReceiver } from '@slack/bolt';
+import { App, type Authorize, type Receiver, SocketModeReceiver } from '@slack/bolt';
+import { Install } from './install.js';
+import { Installations } from './installations.js';
 import { LateAckApp } from './late-ack.js';
 import { BODY_BYTES_MAX } from './limits.js';
 import { listen } from './listeners/index.js';
+import { listenToInstallations } from './listeners/installations.js';
 import { asLibraryLogger, type Logger } from './log.js';
 import { People } from './people.js';
-import { SlackPlatform } from './platform.js';
+import { type ClientOf, SlackPlatform } from './platform.js';
 import { SignedReceiver } from './receiver.js';
 import type { Settings } from './settings.js';
 
@@ -62,17 +65,36 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 			}),
 	};
 
+	const callOptions = { ...address, timeout: CALL_TIMEOUT_MS, ...NO_RETRIES };
+	const installations =
+		settings.install === undefined
+			? null
+			: new Installations(chat.log, settings.install.tokenKey, callOptions, log);
+	const install =
+		settings.install === undefined || installations === null
+			? null
+			: new Install({
+					settings: settings.install,
+					installations,
+					log: chat.log,
+					programLog: log,
+					clientOptions: callOptions,
+					nowMs,
+				});
+
 	let receiver: Receiver;
 	if (connection.mode === 'http') {
 		receiver = new SignedReceiver(
 			{
 				signingSecret: connection.signingSecret,
 				endpoints: [EVENTS_PATH],
-				customRoutes: Object.entries(serviceRoutes(service)).map(([path, handler]) => ({
-					path,
-					method: 'GET',
-					handler,
-				})),
+				customRoutes: Object.entries({ ...serviceRoutes(service), ...install?.routes() }).map(
+					([path, handler]) => ({
+						path,
+						method: 'GET',
+						handler,
+					}),
+				),
 				// The answer to the platform waits until the message is noted, not until it is answered.
 				processBeforeResponse: true,
 				bodyLimit: BODY_BYTES_MAX,
@@ -100,14 +122,16 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 	}
 
 	const app = new (connection.mode === 'http' ? App : LateAckApp)({
-		token: settings.botToken,
+		...authorization(settings.botToken, installations),
 		receiver,
 		logger,
 		deferInitialization: true,
-		clientOptions: { ...address, timeout: CALL_TIMEOUT_MS, ...NO_RETRIES },
+		clientOptions: callOptions,
 	});
 	const people = new People(settings.leads, log, nowMs);
-	const platform = new SlackPlatform(async () => app.client, people, log, nowMs);
+	const clientOf: ClientOf = async (teamId) =>
+		installations === null ? app.client : await installations.clientOf(teamId);
+	const platform = new SlackPlatform(clientOf, people, log, nowMs);
 	const desk = new Desk({
 		chat,
 		platform,
@@ -118,6 +142,7 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
 	});
 	listen(app, { desk, platform, log, nowMs });
+	listenToInstallations(app, installations);
 	await app.init();
 
 	let server: Server;
@@ -142,4 +167,23 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 			log.info('stopped');
 		},
 	};
+}
+
+/** The one token, or the token of the workspace that a delivery comes from. */
+function authorization(
+	token: string | null,
+	installations: Installations | null,
+): { token: string } | { authorize: Authorize<boolean> } {
+	if (installations !== null) {
+		return {
+			authorize: async ({ teamId = '' }) => {
+				const found = await installations.of(teamId);
+				if (found === null) throw new Error(`the app is not installed in workspace ${teamId}`);
+				const { botToken, botId, botUserId } = found;
+				return { botToken, botId, botUserId, teamId };
+			},
+		};
+	}
+	if (token === null) throw new Error('there is neither a bot token nor a way to install the app');
+	return { token };
 }

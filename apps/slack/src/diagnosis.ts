@@ -4,6 +4,7 @@ import {
 	type Diagnosis,
 	errorFacts,
 	good,
+	openLog,
 	portDiagnosis,
 	settingsDiagnosis,
 	unsure,
@@ -11,6 +12,7 @@ import {
 } from '@lugbook/chat';
 import { webApi } from '@slack/bolt';
 import { refusalOf } from './calls.js';
+import { Installations } from './installations.js';
 import { botScopes, LEAD_GROUPS_SCOPE } from './scopes.js';
 import { readSettings, type Settings } from './settings.js';
 
@@ -35,10 +37,22 @@ export async function diagnoseSlack(environment: NodeJS.ProcessEnv): Promise<Dia
 	const settings = readSettings(environment);
 	if ('errors' in settings) return settingsDiagnosis('Slack', settings.errors);
 	const found = settingsDiagnosis('Slack', []);
-	const client = clientFor(settings, settings.botToken);
-	const token = await tokenDiagnosis(client, settings);
-	found.push(...token);
-	if (token[0]?.state === 'good') found.push(...(await leadsDiagnosis(client, settings)));
+	for (const { token, about } of await tokensOf(settings)) {
+		if (token === null) {
+			found.push(
+				wrong(
+					about,
+					'does not open',
+					'put back the LUGBOOK_TOKEN_KEY it was kept under, or let the workspace install the app again',
+				),
+			);
+			continue;
+		}
+		const client = clientFor(settings, token);
+		const looked = await tokenDiagnosis(client, settings, about);
+		found.push(...looked);
+		if (looked[0]?.state === 'good') found.push(...(await leadsDiagnosis(client, settings)));
+	}
 	found.push(await connectionDiagnosis(settings));
 	found.push(await portDiagnosis('Slack', settings.host, settings.port));
 	return found;
@@ -68,8 +82,36 @@ function failed(about: string, error: unknown): Diagnosis {
 	);
 }
 
-async function tokenDiagnosis(client: webApi.WebClient, { leads }: Settings): Promise<Diagnosis[]> {
-	const about = 'Slack bot token';
+interface OwnToken {
+	/** null where it can't be read */
+	readonly token: string | null;
+	readonly about: string;
+}
+
+/** The one token, or those of the workspaces that installed the app. */
+async function tokensOf({ botToken, install, databaseUrl }: Settings): Promise<OwnToken[]> {
+	if (botToken !== null) return [{ token: botToken, about: 'Slack bot token' }];
+	if (install === undefined) return [];
+	const log = await openLog(databaseUrl);
+	try {
+		const quiet = { info: () => {}, warn: () => {}, error: () => {} };
+		const installations = new Installations(log, install.tokenKey, {}, quiet);
+		const found: OwnToken[] = [];
+		for (const team of await installations.teams()) {
+			const token = (await installations.of(team))?.botToken ?? null;
+			found.push({ token, about: `Slack token of ${team}` });
+		}
+		return found;
+	} finally {
+		await log.close();
+	}
+}
+
+async function tokenDiagnosis(
+	client: webApi.WebClient,
+	{ leads }: Settings,
+	about: string,
+): Promise<Diagnosis[]> {
 	try {
 		const { team, user, response_metadata: metadata } = await client.auth.test();
 		const found = [good(about, `good for the workspace "${team}", as "${user}"`)];

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { commandNames } from '@lugbook/chat';
 import { expect, test } from 'vitest';
 import { EVENTS_PATH } from './bot.js';
+import { REDIRECT_PATH } from './install.js';
 import { botScopes } from './scopes.js';
 
 const textOf = (path: string) => readFileSync(new URL(path, import.meta.url), 'utf8');
@@ -18,7 +19,7 @@ test('the manifest names the commands, the events that are listened to and the s
 		commandNames.map((name) => `/${name}`),
 	);
 	expect(manifest.oauth_config.scopes.bot).toEqual(Object.keys(botScopes));
-	const events = ['messages', 'home'].flatMap((file) =>
+	const events = ['messages', 'home', 'installations'].flatMap((file) =>
 		[...textOf(`./listeners/${file}.ts`).matchAll(/app\.event\('([a-z_]+)'/g)].map(([, name]) => name),
 	);
 	// Direct messages are listened to by app.message.
@@ -36,6 +37,10 @@ test('the manifest for HTTP differs in the way of delivery alone', () => {
 	const addresses = new Set<string>();
 	const http = JSON.parse(textOf('../manifest-http.json'), (name, value) => {
 		if (name === 'socket_mode_enabled') return !value;
+		if (name === 'redirect_urls') {
+			expect(value).toEqual([`https://YOUR-ADDRESS${REDIRECT_PATH}`]);
+			return undefined;
+		}
 		if (name !== 'url' && name !== 'request_url') return value;
 		addresses.add(value);
 		return undefined;

@@ -24,8 +24,8 @@ const NAME = 'slack';
 export const shopOf = (teamId: string): string => `${NAME}:${teamId}`;
 const teamOf = (shop: string): string => shop.slice(NAME.length + 1);
 
-/** The platform's client for a workspace. */
-export type ClientOf = (teamId: string) => Promise<webApi.WebClient>;
+/** The platform's client for a workspace; null where the app is not installed (any more). */
+export type ClientOf = (teamId: string) => Promise<webApi.WebClient | null>;
 
 export class SlackPlatform implements Platform {
 	readonly name = NAME;
@@ -39,6 +39,7 @@ export class SlackPlatform implements Platform {
 
 	async person({ shop, user }: Asked): Promise<Person> {
 		const client = await this.clientOf(teamOf(shop));
+		if (client === null) return { id: user.id, name: user.id, lead: false };
 		const roles = await this.people.groupsOf(user.id, shop, client);
 		const name = user.name ?? (await this.people.nameOf(user.id, shop, client));
 		return { id: user.id, name, lead: isLead(this.people.leads, { id: user.id, roles }) };
@@ -46,8 +47,8 @@ export class SlackPlatform implements Platform {
 
 	async wayBack({ shop }: Asked, place: unknown): Promise<Way | null> {
 		const parsed = placeSchema.safeParse(place);
-		if (!parsed.success) return null;
-		return this.way(await this.clientOf(teamOf(shop)), parsed.data);
+		const client = parsed.success ? await this.clientOf(teamOf(shop)) : null;
+		return parsed.success && client !== null ? this.way(client, parsed.data) : null;
 	}
 
 	way(client: webApi.WebClient, place: ConstructorParameters<typeof SlackWay>[1]): SlackWay {
@@ -65,7 +66,7 @@ export class SlackPlatform implements Platform {
 	): Promise<void> {
 		const client = await this.clientOf(teamOf(shop));
 		const [first] = stands ? pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text)];
-		if (first === undefined) return;
+		if (first === undefined || client === null) return;
 		await repeatedly(() => client.chat.update({ channel, ts: message, ...asPost(first) }));
 	}
 }

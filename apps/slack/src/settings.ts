@@ -1,7 +1,7 @@
 /** The settings, from the environment: checked at the start, each with the way to get it. */
 
 import { fileURLToPath } from 'node:url';
-import { commonVariables, Environment, idsIn, type Leads, type Pace, paceOf } from '@lugbook/chat';
+import { commonVariables, Environment, idsIn, type Leads, type Pace, paceOf, tokenKey } from '@lugbook/chat';
 import { z } from 'zod';
 
 /** under data/ at the root of the checkout, where the terminal keeps it too */
@@ -25,6 +25,38 @@ const VARIABLES = {
 		schema: z.string().regex(/^xapp-\S{10,}$/),
 		expected: 'an app-level token, which starts with "xapp-"',
 		whence: 'generate one with the scope connections:write under "Basic Information", "App-Level Tokens"',
+		isSecret: true,
+	},
+	SLACK_CLIENT_ID: {
+		schema: z.string().regex(/^\d+\.\d+$/),
+		expected: 'the client id, two numbers joined by a dot',
+		whence: 'copy "Client ID" from the app\'s "Basic Information"; only for several workspaces',
+		isSecret: false,
+	},
+	SLACK_CLIENT_SECRET: {
+		schema: z.string().regex(/^\S{16,}$/),
+		expected: 'the client secret, at least 16 characters without blanks',
+		whence: 'copy "Client Secret" from the app\'s "Basic Information"',
+		isSecret: true,
+	},
+	SLACK_PUBLIC_URL: {
+		schema: z.url({ protocol: /^https$/ }),
+		expected: 'the public address of the bot, such as https://lugbook.example.org',
+		whence: 'it is the one in place of YOUR-ADDRESS in the manifest',
+		isSecret: false,
+	},
+	SLACK_TEAMS: {
+		schema: z.string().regex(/^T[A-Z0-9]+(?:\s*,\s*T[A-Z0-9]+)*$/),
+		expected: 'workspace ids separated by commas, such as T012AB3CD',
+		whence:
+			'they stand in the address of a workspace in the browser; leave it out to let any workspace install it',
+		isSecret: false,
+	},
+	LUGBOOK_TOKEN_KEY: {
+		schema: z.string().refine((text) => tokenKey(text) !== null),
+		expected: 'a key of 32 bytes in base64 or hexadecimal',
+		whence:
+			"make one with `openssl rand -base64 32`, and keep it: without it the workspaces' tokens can't be read",
 		isSecret: true,
 	},
 	SLACK_MODE: {
@@ -53,8 +85,21 @@ const VARIABLES = {
 	},
 } as const;
 
+/** What is needed for several workspaces to install the app by themselves. */
+export interface InstallSettings {
+	readonly clientId: string;
+	readonly clientSecret: string;
+	readonly publicUrl: string;
+	/** the workspaces that may; empty for any */
+	readonly teams: ReadonlySet<string>;
+	/** under which their tokens are kept */
+	readonly tokenKey: Buffer;
+}
+
 export interface Settings {
-	readonly botToken: string;
+	/** of the one workspace; null where workspaces install the app by themselves */
+	readonly botToken: string | null;
+	readonly install?: InstallSettings;
 	readonly connection:
 		| { readonly mode: 'http'; readonly signingSecret: string }
 		| { readonly mode: 'socket'; readonly appToken: string };
@@ -73,8 +118,16 @@ export interface Settings {
 /** What the environment says, or what is wrong with it, one line for each variable. */
 export function readSettings(environment: NodeJS.ProcessEnv): Settings | { readonly errors: string[] } {
 	const variables = new Environment(VARIABLES, environment);
-	const botToken = variables.required('SLACK_BOT_TOKEN');
-	const mode = variables.optional('SLACK_MODE') ?? (variables.isSet('SLACK_APP_TOKEN') ? 'socket' : 'http');
+	const isForMany = variables.isSet('SLACK_CLIENT_ID');
+	const botToken = isForMany ? null : variables.required('SLACK_BOT_TOKEN');
+	const install = isForMany ? installSettings(variables) : undefined;
+	const usual = variables.isSet('SLACK_APP_TOKEN') && !isForMany ? 'socket' : 'http';
+	const mode = variables.optional('SLACK_MODE') ?? usual;
+	if (isForMany && mode === 'socket') {
+		variables.errors.push(
+			'SLACK_MODE is "socket"; expected http, as SLACK_CLIENT_ID is set: to install the app, workspaces need a public address. To get it: set SLACK_MODE=http, or take SLACK_CLIENT_ID out for one workspace.',
+		);
+	}
 	const secret = variables.required(mode === 'http' ? 'SLACK_SIGNING_SECRET' : 'SLACK_APP_TOKEN');
 	const rest = {
 		apiUrl: variables.optional('SLACK_API_URL') ?? null,
@@ -92,5 +145,17 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings | { reado
 	const { errors } = variables;
 	if (errors.length > 0 || botToken === undefined || secret === undefined) return { errors };
 	const connection = mode === 'http' ? { mode, signingSecret: secret } : { mode, appToken: secret };
-	return { botToken, connection, ...rest };
+	return { botToken, connection, ...(install === undefined ? {} : { install }), ...rest };
+}
+
+function installSettings(variables: Environment<typeof VARIABLES>): InstallSettings | undefined {
+	const clientId = variables.required('SLACK_CLIENT_ID');
+	const clientSecret = variables.required('SLACK_CLIENT_SECRET');
+	const publicUrl = variables.required('SLACK_PUBLIC_URL');
+	const key = tokenKey(variables.required('LUGBOOK_TOKEN_KEY') ?? '');
+	const teams = idsIn(variables.optional('SLACK_TEAMS'));
+	if (clientId === undefined || clientSecret === undefined || publicUrl === undefined || key === null) {
+		return undefined;
+	}
+	return { clientId, clientSecret, publicUrl, teams, tokenKey: key };
 }

@@ -1,3 +1,4 @@
+export type { Log } from '@lugbook/log';
 export { type AnyTopic, type Field, topicNamed, topics } from '@lugbook/core';
 export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './answer.js';
 export * from './bot/index.js';

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { type Chat, defaultPace, type Pace } from '@lugbook/chat';
-import { EVENTS_PATH, openProgramLog, type SlackBot, startSlackBot } from '@lugbook/slack';
+import { EVENTS_PATH, openProgramLog, type Settings, type SlackBot, startSlackBot } from '@lugbook/slack';
 import { afterwards } from '../common/closing.js';
 import { handling, type KeptExchange, keptIn, openConversation } from '../common/conversation.js';
 import { type SlackStandIn, startSlackStandIn } from '../slack.js';
@@ -29,6 +29,8 @@ interface SlackShopOptions {
 	readonly nowMs?: () => number;
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
+	/** settings in place of the usual ones */
+	readonly settings?: Partial<Settings>;
 	/** another way to handle messages */
 	readonly handle?: (chat: Chat) => Chat['handle'];
 }
@@ -67,6 +69,7 @@ export async function slackBotOn(
 			leads: { people: new Set(options.leads ?? []), roles: new Set(options.leadGroups ?? []) },
 			pace: options.pace ?? defaultPace,
 			logLevel: 'silent',
+			...options.settings,
 		},
 		chat: options.handle === undefined ? chat : handling(chat, options.handle(chat)),
 		log: openProgramLog('debug', { write: (line) => programLog.push(line) }),

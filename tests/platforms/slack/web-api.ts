@@ -56,6 +56,10 @@ export interface WebApiSetting {
 	readonly botUserId: string;
 	readonly botToken: string;
 	readonly appToken: string;
+	readonly clientId: string;
+	readonly clientSecret: string;
+	/** bot tokens of the workspaces that have the app, by workspace */
+	readonly teamTokens: ReadonlyMap<string, string>;
 	/** scopes the bot token carries; all when absent */
 	readonly scopes?: readonly string[];
 	readonly workspace: Workspace;
@@ -88,6 +92,11 @@ export function decodeArguments(contentType: string, body: string): JsonObject {
 
 export class WebApi {
 	readonly calls: SlackCall[] = [];
+	/** codes of people who allowed the app and are on their way back */
+	readonly codes = new Map<
+		string,
+		{ readonly team: string; readonly user: string; readonly redirectUri: string }
+	>();
 	private fileCounter = 0;
 
 	constructor(private readonly at: WebApiSetting) {}
@@ -95,7 +104,7 @@ export class WebApi {
 	call(method: string, token: string, args: JsonObject): JsonObject {
 		const call: SlackCall = { method, token, args, atMs: this.at.nowMs(), answer: {} };
 		this.calls.push(call);
-		call.answer = this.refusal(method, token) ?? this.run(method, args);
+		call.answer = this.refusal(method, token) ?? this.run(method, args, token);
 		return call.answer;
 	}
 
@@ -110,7 +119,7 @@ export class WebApi {
 		const needed = SCOPES[method];
 		if (!needed) return failure('unknown_method', { req_method: method });
 		if (token === '') return failure('not_authed');
-		if (token !== this.at.botToken) return failure('invalid_auth');
+		if (this.teamOf(token) === undefined) return failure('invalid_auth');
 		const { scopes } = this.at;
 		if (scopes && needed.length > 0 && !needed.some((one) => scopes.includes(one))) {
 			return failure('missing_scope', { needed: needed[0], provided: scopes.join(',') });
@@ -118,7 +127,7 @@ export class WebApi {
 		return undefined;
 	}
 
-	private run(method: string, args: JsonObject): JsonObject {
+	private run(method: string, args: JsonObject, token: string): JsonObject {
 		switch (method) {
 			case 'auth.test':
 				return {
@@ -126,7 +135,7 @@ export class WebApi {
 					url: 'https://workshop.example/',
 					team: 'Workshop',
 					user: 'lugbook',
-					team_id: this.at.teamId,
+					team_id: this.teamOf(token),
 					user_id: this.at.botUserId,
 					bot_id: 'B01',
 					is_enterprise_install: false,
@@ -201,23 +210,39 @@ export class WebApi {
 				}
 				return { ok: true, channel: { id } };
 			}
-			case 'oauth.v2.access': {
-				if (args.code !== 'good-code') return failure('invalid_code');
-				return {
-					ok: true,
-					access_token: this.at.botToken,
-					token_type: 'bot',
-					scope: (this.at.scopes ?? ['chat:write', 'commands']).join(','),
-					bot_user_id: this.at.botUserId,
-					app_id: this.at.appId,
-					team: { id: this.at.teamId, name: 'Workshop' },
-					authed_user: { id: 'U01' },
-					enterprise: null,
-				};
-			}
+			case 'oauth.v2.access':
+				return this.exchange(args);
 			default:
 				return failure('unknown_method', { req_method: method });
 		}
+	}
+
+	private teamOf(token: string): string | undefined {
+		return [...this.at.teamTokens].find(([, own]) => own === token)?.[0];
+	}
+
+	/** docs.slack.dev/reference/methods/oauth.v2.access: a code is good once, for the app and the address it was given to. */
+	private exchange(args: JsonObject): JsonObject {
+		const isOurs = args.client_id === this.at.clientId && args.client_secret === this.at.clientSecret;
+		if (!isOurs)
+			return failure(args.client_id === this.at.clientId ? 'bad_client_secret' : 'invalid_client_id');
+		const code = stringOf(args.code);
+		const allowed = this.codes.get(code);
+		if (!allowed) return failure('invalid_code');
+		this.codes.delete(code);
+		if (args.redirect_uri !== allowed.redirectUri) return failure('bad_redirect_uri');
+		return {
+			ok: true,
+			access_token: this.at.teamTokens.get(allowed.team),
+			token_type: 'bot',
+			scope: (this.at.scopes ?? ['chat:write', 'commands']).join(','),
+			bot_user_id: this.at.botUserId,
+			app_id: this.at.appId,
+			team: { id: allowed.team, name: `Workshop ${allowed.team}` },
+			authed_user: { id: allowed.user },
+			enterprise: null,
+			is_enterprise_install: false,
+		};
 	}
 
 	private channelObject(channel: SlackChannel): JsonObject {
