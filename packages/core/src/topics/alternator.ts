@@ -200,6 +200,10 @@ export const alternator = declareTopic({
 		'driving time',
 		'drive time',
 		'time driving',
+		'alternator charge',
+		'alternator recharge',
+		'alternator refill',
+		'charge the bank',
 	],
 	examples: [
 		'how many hours driving 50A dcdc from 40% to 90% 200ah',

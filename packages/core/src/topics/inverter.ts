@@ -143,6 +143,10 @@ export const inverter = declareTopic({
 		'inverter charger',
 		'surge',
 		'pure sine',
+		'on the inverter',
+		'run on the inverter',
+		'off the inverter',
+		'from the inverter',
 	],
 	examples: [
 		'2000w inverter 12v what fuse',

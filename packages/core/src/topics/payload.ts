@@ -385,6 +385,12 @@ export const payload = declareTopic({
 		'gewicht',
 		'carga útil',
 		'peso por eje',
+		'axle ratings',
+		'axle rating',
+		'over the axle',
+		'over the axle ratings',
+		'over gvwr',
+		'too heavy',
 	],
 	examples: [
 		'payload long wheelbase high roof, gvwr 3500 kg, rear axle rating 2240 kg, water 100 L at 4.2 m, battery 60 kg at 2.4 m, bed 90 kg at 4.2 m, 2 people',

@@ -214,7 +214,6 @@ export const shore = declareTopic({
 		'run at the same time',
 		'at the same time',
 		'what can run',
-		'can i run',
 		'household outlet',
 		'pedestal',
 		'hookup',

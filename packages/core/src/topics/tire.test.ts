@@ -193,6 +193,13 @@ describe('pressure', () => {
 	});
 });
 
+test('the load on one tire counts for every tire of the axle', () => {
+	const byAxle = answered({ loadIndex: 116, axleLoadKg: 1800 });
+	expect(value(answered({ loadIndex: 116, tireLoadKg: 900 }), 'reserve')).toBe(value(byAxle, 'reserve'));
+	const both = answered({ loadIndex: 116, tireLoadKg: 950, axleLoadKg: 1800 });
+	expect(value(both, 'reserve')).toBeCloseTo((value(byAxle, 'reserve') as number) - 100, 9);
+});
+
 describe('what is asked and refused', () => {
 	test.each([
 		[{}, 'loadIndex'],

@@ -24,6 +24,10 @@ import { passengerTireDivisor, pressureAfterKpa, pressureForLoadKpa } from '../w
 const markingPattern =
 	'(?<![\\w/.,])(?:[7-9]\\d|1[0-3]\\d)(?:/(?:[7-9]\\d|1[0-3]\\d)\\s?[JKLMNPQRSTUHVWY]?|[PQRT])(?![\\w/])';
 
+/** Width, height and rim as printed: "LT245/75R16", "225/75 R16C". */
+const sizePattern =
+	'(?<![\\w/.,])(?:LT|P|C)?\\s?[1-3]\\d{2}/[2-9]\\d\\s?-?(?:Z?R|D|B)?\\s?(?:1[2-9]|2[0-4])(?:\\.5)?(?:C|LT)?(?![\\w/])';
+
 /** A tire should keep so much of its rating in hand. */
 const usualReserve = 0.1;
 
@@ -59,6 +63,35 @@ const fields = {
 		],
 		help: 'What stands on this axle with tanks full and people aboard.',
 	}),
+	tireLoadKg: quantity({
+		label: 'load on one tire',
+		kind: 'mass',
+		min: 25,
+		max: 6000,
+		aliases: [
+			'per tire',
+			'per tyre',
+			'each tire',
+			'each tyre',
+			'on one tire',
+			'on one tyre',
+			'per wheel',
+			'each wheel',
+			'on the wheel',
+			'per corner',
+			'each corner',
+			'corner',
+			'rear corner',
+			'front corner',
+			'pro reifen',
+			'je reifen',
+			'pro rad',
+			'por neumático',
+			'por rueda',
+			'cada rueda',
+		],
+		help: 'Where one tire was weighed and not the axle; of two that differ the heavier.',
+	}),
 	loadIndex: count({
 		label: 'load index',
 		min: smallestLoadIndex,
@@ -77,6 +110,11 @@ const fields = {
 		label: 'marking on the sidewall',
 		pattern: markingPattern,
 		help: 'Load index and speed symbol as printed, "121/120R".',
+	}),
+	size: text({
+		label: 'size on the sidewall',
+		pattern: sizePattern,
+		help: 'Read so that it is not lost; what a tire carries stands in its load index, "LT245/75R16 120/116R".',
 	}),
 	arrangement: choice({
 		label: 'tires on the axle',
@@ -406,9 +444,20 @@ function againstLabel(input: Input, nowKpa: number, sheet: Sheet): void {
 	);
 }
 
+/** What stands on the axle; of an axle and a tire that were both weighed, the one that says more. */
+function axleLoadKgOf({ axleLoadKg = 0, tireLoadKg }: Input, tires: number, sheet: Sheet): number {
+	if (tireLoadKg === undefined) return axleLoadKg;
+	const byTireKg = tireLoadKg * tires;
+	sheet.step('load on the axle', 'm = n · m1', `${tires} × ${n(tireLoadKg)} kg`, byTireKg, {
+		kind: 'mass',
+		source: physics('every tire of the axle taken as loaded like the one that was named'),
+	});
+	return Math.max(axleLoadKg, byTireKg);
+}
+
 function loadCheck(input: Input, marked: Marked, sheet: Sheet) {
 	const twin = input.arrangement === 'twin';
-	if (input.axleLoadKg === undefined) {
+	if (input.axleLoadKg === undefined && input.tireLoadKg === undefined) {
 		return sheet.ask({
 			name: 'axleLoadKg',
 			label: fields.axleLoadKg.meta.label,
@@ -447,7 +496,7 @@ function loadCheck(input: Input, marked: Marked, sheet: Sheet) {
 			'loadIndex',
 		);
 	}
-	const loadKg = input.axleLoadKg;
+	const loadKg = axleLoadKgOf(input, tires, sheet);
 	const capacityKg = capacityOf(index);
 	const reserveKg = capacityKg - loadKg;
 	const carries = reserveKg >= 0;
