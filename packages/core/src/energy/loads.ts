@@ -174,7 +174,7 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 	const dailyEachWh = dailyGivenWh ?? (hoursPerDay === null ? null : powerW * duty * hoursPerDay);
 	return {
 		name,
-		shown: many > 1 ? `${many} × ${name}` : name,
+		shown: many > 1 ? say`${many} × ${name}` : name,
 		count: many,
 		runningW: powerW * many,
 		duty,

@@ -73,5 +73,14 @@ export function figuresOf({ language, units }: Speaking, text: string): string {
 	return parts.map((part, index) => (index % 2 === 1 ? part : part.replace(decimal, '$1,$2'))).join('');
 }
 
+/**
+ * A whole number with its thousands apart: by a comma in English alone, where elsewhere 18,900 A would be read as not
+ * quite 19 A; there by a narrow space.
+ */
+export function thousandsOf({ language }: Speaking, value: number): string {
+	const grouped = value.toLocaleString('en-US');
+	return language === 'en' ? grouped : grouped.replaceAll(',', '\u202F');
+}
+
 const decimal =
 	/(?<![\p{L}\d.,]|[Kk]lasse |[Cc]lase |class )(?!\d{3}\.\d{3}\b)(\d+)\.(\d+)(?!\d|\.\d|\(|er\b)/gu;

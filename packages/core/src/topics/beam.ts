@@ -1046,7 +1046,7 @@ function clearingText(one: Case, spanLimitM: number, sheet: Sheet): string {
 	}
 	return parts.length === 0
 		? sheet.say`Take a stronger section or less load.`
-		: sheet.say`Cleared by ${parts.join(', or ')}.`;
+		: sheet.say`Cleared by ${parts.join(sheet.say`, or `)}.`;
 }
 
 /** The same width and wall, higher in the steps in which bars are sold, that keeps both limits. */

@@ -25,6 +25,7 @@ import { declareTopic } from '../topic/declare.js';
 import { choice, conductor, count, flag, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { physics, practice, published } from '../topic/source.js';
+import { thousandsOf } from '../topic/translate.js';
 import { wire } from './wire.js';
 
 const loadType = wire.fields.load.type;
@@ -442,9 +443,9 @@ function amps(valueA: number): string {
 }
 
 /** Faults are given to the next hundred amperes up. */
-function kiloText(valueA: number): string {
+function kiloText(sheet: Sheet, valueA: number): string {
 	const step = valueA >= 1000 ? 100 : 10;
-	return `${(Math.ceil(valueA / step - 1e-9) * step).toLocaleString('en-US')} A`;
+	return `${thousandsOf(sheet.context, Math.ceil(valueA / step - 1e-9) * step)} A`;
 }
 
 function tooThin(sheet: Sheet, run: Run, size: ConductorSize, check: SizeCheck, minimumA: number) {
@@ -585,7 +586,7 @@ function writeFailure(
 		breaking: [
 			'danger',
 			'cannot-break',
-			sheet.say`A ${label} breaks ${kiloText(named.markedUpToA ?? named.breaksA)}; a short here draws up to ${kiloText(faultA ?? 0)}. It can burst and burn on.`,
+			sheet.say`A ${label} breaks ${kiloText(sheet, named.markedUpToA ?? named.breaksA)}; a short here draws up to ${kiloText(sheet, faultA ?? 0)}. It can burst and burn on.`,
 		],
 	};
 	const [severity, code, text] = texts[failure];
@@ -619,12 +620,12 @@ function writeKindFindings(judged: Judged, named: FuseClass): void {
 		sheet.finding(
 			'danger',
 			'vehicle-fuse-on-lithium',
-			sheet.say`Never a ${named.label} as the main fuse of a lithium bank of 100 Ah or more: it breaks ${kiloText(named.breaksA)}, the bank can give many times that.`,
+			sheet.say`Never a ${named.label} as the main fuse of a lithium bank of 100 Ah or more: it breaks ${kiloText(sheet, named.breaksA)}, the bank can give many times that.`,
 			named.source,
 		);
 	}
 	if (named.markedUpToA !== null) {
-		const needed = faultA === null ? '' : ` ${sheet.say`at least ${kiloText(faultA)}`}`;
+		const needed = faultA === null ? '' : ` ${sheet.say`at least ${kiloText(sheet, faultA)}`}`;
 		sheet.finding(
 			'warning',
 			'read-the-marking',
@@ -845,7 +846,7 @@ function decide(judged: Judged, rating: RatingVerdict, kind: Kind) {
 	const cap = sheet.show('current', check.deviceCapA, { round: 'down' });
 	const loadText =
 		loadA === null ? '' : sheet.say`The load is ${sheet.show('current', loadA, { round: 'up' })}. `;
-	const faultText = faultA === null ? '' : sheet.say` A short draws up to ${kiloText(faultA)}.`;
+	const faultText = faultA === null ? '' : sheet.say` A short draws up to ${kiloText(sheet, faultA)}.`;
 	const because = sheet.say`${loadText}${size.name} may have at most ${cap} here.${faultText}`;
 	const right = check.deviceA === null ? null : amps(check.deviceA);
 	if (rating === 'too large') {

@@ -384,10 +384,10 @@ function drawsOf(loads: readonly Load[], mainsV: number): LoadDraw[] {
 }
 
 /** "2 × air conditioner + kettle". */
-function namesOf(draws: readonly Draw[]): string {
+function namesOf(draws: readonly Draw[], say: Say): string {
 	const counts = new Map<string, number>();
 	for (const draw of draws) counts.set(draw.name, (counts.get(draw.name) ?? 0) + 1);
-	return [...counts].map(([name, count]) => (count > 1 ? `${count} × ${name}` : name)).join(' + ');
+	return [...counts].map(([name, count]) => (count > 1 ? say`${count} × ${name}` : say`${name}`)).join(' + ');
 }
 
 /** Sets told apart by what is in them: which of two of a kind runs is all one. */
@@ -686,7 +686,7 @@ function answer(sheet: Sheet, all: Case, draws: readonly LoadDraw[], unsafeBy: s
 			sheet.say`80 % of the rating for what runs for hours. Name the loads to see what may run together.`,
 		);
 	}
-	const lines = setLines(all);
+	const lines = setLines(all, sheet.say);
 	const aloneA = charger === null ? null : Math.min(charger.fullA, chargerLimitA([], supply, charger));
 	writeSets(sheet, all, lines, aloneA);
 	const totalA = everything.reduce((sum, draw) => sum + draw.currentA, 0);
@@ -719,14 +719,14 @@ function answer(sheet: Sheet, all: Case, draws: readonly LoadDraw[], unsafeBy: s
 }
 
 /** Maximal sets of the loads, the charger filling what each leaves. */
-function setLines(all: Case): SetLine[] {
+function setLines(all: Case, say: Say): SetLine[] {
 	const { draws, supply, charger } = all;
 	const { maximal } = setsOf(draws, supply);
 	const lines = maximal.map((indices) => {
 		const members = indices.map((index) => draws[index] as Draw);
 		return {
 			members,
-			names: namesOf(members),
+			names: namesOf(members, say),
 			limitA: charger === null ? null : Math.min(charger.fullA, chargerLimitA(members, supply, charger)),
 		};
 	});
@@ -841,7 +841,7 @@ function writeOver(
 	const over = distinct(
 		minimalOver.map((indices) => {
 			const members = indices.map((index) => everything[index] as Draw);
-			return { members, names: namesOf(members) };
+			return { members, names: namesOf(members, sheet.say) };
 		}),
 	);
 	for (const { members, names } of over.slice(0, mostShown)) {
@@ -912,12 +912,12 @@ function optionsOf(
 function headlineOf(sheet: Sheet, limit: string, options: readonly string[]): string {
 	if (options.length === 0) return sheet.say`Nothing of it may run on ${limit}`;
 	const single = options.length > 1 && !options.some((option) => option.includes(' + '));
-	const list = options.join(', or ');
+	const list = options.join(sheet.say`, or `);
 	const whole = single ? sheet.say`On ${limit} one at a time: ${list}` : sheet.say`On ${limit}: ${list}`;
 	if (whole.length <= 80) return whole;
 	for (let shown = options.length - 1; shown >= 1; shown -= 1) {
 		const more = options.length - shown;
-		const part = sheet.say`On ${limit}: ${options.slice(0, shown).join(', or ')} (+${more} more)`;
+		const part = sheet.say`On ${limit}: ${options.slice(0, shown).join(sheet.say`, or `)} (+${more} more)`;
 		if (part.length <= 80) return part;
 	}
 	return sheet.say`Not all together on ${limit}: one of ${options.length} sets at a time`;

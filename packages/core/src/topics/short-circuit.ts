@@ -27,6 +27,7 @@ import { declareTopic } from '../topic/declare.js';
 import { conductor, count, type InputOf, quantity, text } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { physics, practice } from '../topic/source.js';
+import { thousandsOf } from '../topic/translate.js';
 
 const fields = {
 	...sourceFields,
@@ -180,16 +181,20 @@ function calculateShortCircuit(input: Input, sheet: Sheet) {
 	sheet.result(
 		'canBreak',
 		'fuses that can break it',
-		serving.map((fuse) => fuse.label).join(', ') || 'none of mine',
+		serving.map((fuse) => sheet.say`${fuse.label}`).join(', ') || 'none of mine',
 	);
-	sheet.result('cannotBreak', 'fuses that can not', failing.map((fuse) => fuse.label).join(', ') || 'none');
+	sheet.result(
+		'cannotBreak',
+		'fuses that can not',
+		failing.map((fuse) => sheet.say`${fuse.label}`).join(', ') || 'none',
+	);
 	writeMarine(sheet, input, source);
 	writeFindings(sheet, source, currentA);
 	writeTipping(sheet, input, source, size, currentA);
 	for (const fuse of [...serving.slice(0, 1), ...failing.slice(-1)]) sheet.source(fuse.source);
 	sheet.caution(cautionSourceEnd, cautionDisconnect);
 
-	const shown = currentText(currentA);
+	const shown = currentText(sheet, currentA);
 	const first = serving[0];
 	const volts = `${writeNumber(source.classV, 0)} V`;
 	if (first === undefined) {
@@ -199,7 +204,7 @@ function calculateShortCircuit(input: Input, sheet: Sheet) {
 	}
 	const headline =
 		first.markedUpToA !== null
-			? sheet.say`About ${shown}: needs a ${first.label} marked ${currentText(markedInterruptingA(currentA))} DC or more`
+			? sheet.say`About ${shown}: needs a ${first.label} marked ${currentText(sheet, markedInterruptingA(currentA))} DC or more`
 			: sheet.say`About ${shown}: a ${first.label} breaks that on ${volts}`;
 	return sheet.answer(headline, {
 		because: becauseOf(sheet, source, loopOhm),
@@ -217,9 +222,9 @@ function becauseOf(sheet: Sheet, source: BankSource, loopOhm: number): string {
 }
 
 /** 6,300 A reads better than 6283.2 A; rounded up, since more is the safe side. */
-function currentText(currentA: number): string {
+function currentText(sheet: Sheet, currentA: number): string {
 	const step = currentA >= 10_000 ? 500 : currentA >= 1000 ? 100 : 10;
-	return `${(Math.ceil(currentA / step) * step).toLocaleString('en-US')} A`;
+	return `${thousandsOf(sheet.context, Math.ceil(currentA / step) * step)} A`;
 }
 
 function writeWorking(
@@ -284,14 +289,14 @@ function writeMarine(sheet: Sheet, input: Input, source: BankSource): void {
 		sheet.finding(
 			'note',
 			'large-bank',
-			sheet.say`A bank this large needs the battery maker's own short-circuit current; where that is over 10 kA the boat rule takes a device of ${currentText(largeBankInterruptingA)}.`,
+			sheet.say`A bank this large needs the battery maker's own short-circuit current; where that is over 10 kA the boat rule takes a device of ${currentText(sheet, largeBankInterruptingA)}.`,
 			largeBankSource,
 		);
 	}
 }
 
 function writeFindings(sheet: Sheet, source: BankSource, currentA: number): void {
-	const shown = currentText(currentA);
+	const shown = currentText(sheet, currentA);
 	if (source.typical) {
 		sheet.finding(
 			'warning',

@@ -315,7 +315,7 @@ function decide(sheet: Sheet, input: SimulationInput, plan: VanSimulation, run: 
 	const cure =
 		wanted.length === 0
 			? sheet.say`no bank or array alone cures it`
-			: sheet.say`it takes ${wanted.join(' or ')}`;
+			: sheet.say`it takes ${wanted.join(sheet.say` or `)}`;
 	const verdict = run.unservedWh > 0 ? sheet.say`It runs empty` : sheet.say`It falls to ${lowest}`;
 	return sheet.answer(sheet.say`${verdict} in ${period}: ${cure}`, { because });
 }
