@@ -35,6 +35,8 @@ export function workOut(reading: Reading, named: readonly string[] = []): Worked
 	const conflict = reading.conflicts[0];
 	if (conflict !== undefined) return askWhich(reading, topic, conflict);
 	const outcome = runTopic(topic, valuesOf(reading.given), reading.context);
+	const [unplaced] = reading.unplaced;
+	if (unplaced !== undefined && outcome.status === 'answered') return askWhatFor(reading, topic, unplaced);
 	const asked = outcome.status === 'needs-input' ? (outcome.missing[0]?.name ?? null) : null;
 	return {
 		answer: {
@@ -116,6 +118,23 @@ function askWhich(reading: Reading, topic: AnyTopic, conflict: Conflict): Worked
 			unread: [...reading.unread],
 		}),
 		request: requestOf(reading, topic, conflict.name),
+	};
+}
+
+/** The words of the button that leaves a value out. */
+export const leaveOut = 'leave it out';
+
+/** A value that has no place in the question: to answer without it could be to answer something else. */
+function askWhatFor(reading: Reading, topic: AnyTopic, said: string): Worked {
+	const headline = `I take this to be about ${topic.title.toLowerCase()}, where "${said}" has no place. Leave it out, or say it another way?`;
+	return {
+		answer: bareAnswer('needs-input', headline, {
+			topic: topic.name,
+			understood: understoodOf(reading.given, topic, reading.context),
+			notes: [...reading.notes],
+			unread: [...reading.unread],
+		}),
+		request: requestOf(reading, topic, null),
 	};
 }
 

@@ -29,6 +29,8 @@ export interface Reading {
 	readonly notes: readonly string[];
 	/** what was written but found no use, in the words of the message */
 	readonly unread: readonly string[];
+	/** values for which the topic has no place, in the words of the message: what they are for has to be asked */
+	readonly unplaced: readonly string[];
 	/** phrases that say how the message is meant ("what about", "why", "size up") */
 	readonly said: readonly Said[];
 	/** the context with what the message itself says of region, units and language */
@@ -119,6 +121,7 @@ export class Reader {
 			conflicts: filled.conflicts,
 			notes: [...filled.notes, ...takenIn(elements, filled, message)],
 			unread: leftOver(elements, filled.claimed, message, askingFor(anyTopic, topic.includes)),
+			unplaced: unplacedIn(elements, filled, message),
 			said,
 			context,
 			rival,
@@ -178,6 +181,7 @@ function nothing(context: Context): Reading {
 		conflicts: [],
 		notes: [],
 		unread: [],
+		unplaced: [],
 		said: [],
 		context,
 		rival: null,
@@ -213,6 +217,13 @@ function answerTo(
 		notes: reading.note === null ? filled.notes : [...filled.notes, reading.note],
 		claimed: new Set([...filled.claimed, only]),
 	};
+}
+
+function unplacedIn(elements: readonly Element[], { claimed }: Filled, message: string): string[] {
+	return elements
+		.filter(({ type }) => type === 'quantity' || type === 'conductor')
+		.filter((element) => !claimed.has(element))
+		.map(({ start, end }) => message.slice(start, end));
 }
 
 /** What was taken for words without a figure. */

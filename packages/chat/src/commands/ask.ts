@@ -5,7 +5,7 @@ import { withBuild } from '../build/borrowed.js';
 import { toldInWords } from '../build/tell.js';
 import { lastQuestion, type Remembered } from '../memory.js';
 import type { Button, Part, Reply } from '../message.js';
-import { exampleQuestion, type Worked, workOut } from '../question.js';
+import { exampleQuestion, leaveOut, type Worked, workOut } from '../question.js';
 import { workingParts } from '../render/parts.js';
 import { aboutMe } from '../review/me.js';
 import type { Turn } from '../turn.js';
@@ -143,6 +143,7 @@ function whichTopic(topic: string, rival: string): Worked {
 /** Buttons for the readings that are in doubt. */
 function choicesOf(reading: Reading): Button[] {
 	const [conflict] = reading.conflicts;
-	if (conflict === undefined) return [];
+	if (conflict === undefined)
+		return reading.unplaced.length === 0 ? [] : [{ action: 'answer', label: leaveOut, value: leaveOut }];
 	return conflict.values.map(({ said }) => ({ action: 'answer', label: said.slice(0, 60), value: said }));
 }

@@ -48,6 +48,7 @@ export async function size(turn: Turn): Promise<Reply> {
 		conflicts: [],
 		notes: [],
 		unread: [],
+		unplaced: [],
 		said: [],
 		context,
 		rival: null,

@@ -75,6 +75,18 @@ export const commands = {
 		'one size smaller',
 		'next smaller',
 	],
+	'leave-out': [
+		'leave it out',
+		'leave that out',
+		'leave out',
+		'ignore it',
+		'ignore that',
+		'never mind that',
+		'déjalo fuera',
+		'ignóralo',
+		'weglassen',
+		'lass es weg',
+	],
 	same: ['same for', 'same with', 'same again', 'lo mismo para', 'dasselbe für', 'das gleiche für'],
 } as const;
 
