@@ -163,7 +163,8 @@ export class Reader {
 		if (!fits) return saidIn(any).length > 0 && (best === undefined || !isMeant(best));
 		if (best === undefined || best.topic.name === followed.name) return true;
 		// Whole in itself under both: a question of its own, answered as if it stood alone.
-		if (best.complete && isMeant(best) && isComplete(followed, filled)) return false;
+		const figures = any.filter(({ type }) => type === 'quantity' || type === 'conductor').length;
+		if (figures > 1 && best.complete && isMeant(best) && isComplete(followed, filled)) return false;
 		const asksForOther = any.some(
 			(element) =>
 				element.type === 'phrase' &&
