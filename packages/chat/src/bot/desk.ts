@@ -168,7 +168,7 @@ export class Desk {
 	}
 
 	/** Looks something up without keeping or showing it. */
-	async lookUp(asked: Pick<Asked, 'shop' | 'channel' | 'command' | 'text'>): Promise<Reply> {
+	async lookUp(asked: Pick<Asked, 'shop' | 'channel' | 'command' | 'text' | 'build'>): Promise<Reply> {
 		const { name } = this.#platform;
 		const person = { id: name, name, lead: false };
 		return await this.#chat.handle({

@@ -25,6 +25,7 @@ export {
 } from './diagnosis.js';
 export { idsIn, isLead, type Leads } from './leads.js';
 export { inReadingOrder } from './order.js';
+export { atWork } from './overview.js';
 export { defaultPace, type Pace, paceOf } from './pace.js';
 export { errorFacts, type ProgramLog, redactedFields } from './program-log.js';
 export { sealed, tokenKey, unsealed } from './secrets.js';
