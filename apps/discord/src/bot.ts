@@ -92,7 +92,10 @@ export async function startDiscordBot({
 		await client.login(settings.token);
 		const connected = await ready;
 		listen(connected, { desk, platform, log, nowMs });
-		await registerCommands(client.rest, connected.application.id, settings.guildId, log);
+		// One shard of several offers the commands for all.
+		if (connected.ws.shards.has(0)) {
+			await registerCommands(client.rest, connected.application.id, settings.guildId, log);
+		}
 	} catch (error) {
 		await client.destroy();
 		await desk.close(0);

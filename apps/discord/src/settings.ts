@@ -21,6 +21,12 @@ const VARIABLES = {
 		whence: 'with developer mode on, "Copy Server ID"; leave it out to offer the commands in every server',
 		isSecret: false,
 	},
+	DISCORD_SHARDS: {
+		schema: z.coerce.number().int().min(1).max(1000) as z.ZodType<number>,
+		expected: 'a number of shards from 1 to 1000',
+		whence: 'leave it out for as many as the platform advises; only apps/discord/dist/shards.js asks for it',
+		isSecret: false,
+	},
 	DISCORD_API_URL: {
 		schema: z.url(),
 		expected: 'an address',
@@ -46,6 +52,8 @@ export interface Settings {
 	/** the one server in which the commands are offered; null for every server */
 	readonly guildId: string | null;
 	readonly apiUrl: string | null;
+	/** how many shards shards.js starts; null for as many as the platform advises */
+	readonly shards: number | null;
 	readonly host: string;
 	readonly port: number;
 	readonly databaseUrl: string;
@@ -64,8 +72,9 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings | { reado
 	const rest = {
 		guildId: variables.optional('DISCORD_GUILD_ID') ?? null,
 		apiUrl: variables.optional('DISCORD_API_URL') ?? null,
+		shards: variables.optional('DISCORD_SHARDS') ?? null,
 		host: variables.optional('HOST') ?? '127.0.0.1',
-		port: variables.optional('PORT') ?? 3001,
+		port: portOf(variables.optional('PORT') ?? 3001, environment),
 		databaseUrl: variables.optional('DATABASE_URL') ?? `sqlite:${defaultLogPath}`,
 		region: variables.optional('LUGBOOK_REGION') ?? 'us',
 		leads: {
@@ -77,4 +86,9 @@ export function readSettings(environment: NodeJS.ProcessEnv): Settings | { reado
 	};
 	const { errors } = variables;
 	return errors.length > 0 || token === undefined ? { errors } : { token, ...rest };
+}
+
+/** Each shard's process is told its number by the one that starts it, and listens on a port of its own. */
+function portOf(first: number, { SHARDS: shard = '0' }: NodeJS.ProcessEnv): number {
+	return first === 0 ? 0 : first + (Number(shard) || 0);
 }

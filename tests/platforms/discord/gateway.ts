@@ -34,6 +34,8 @@ interface Dispatched {
 interface Session {
 	readonly id: string;
 	readonly intents: number;
+	/** the shard's number and how many there are */
+	readonly shard: readonly [number, number];
 	readonly sent: Dispatched[];
 	seq: number;
 	socket: WebSocket | undefined;
@@ -55,7 +57,15 @@ export interface GatewaySetting {
 	readonly privilegedIntents: number;
 	readonly url: () => string;
 	/** READY's data but for the session's own parts, and the events right after it */
-	readonly ready: () => { data: JsonObject; after: readonly GatewayEvent[] };
+	readonly ready: (isOfShard: (guildId: string) => boolean) => {
+		data: JsonObject;
+		after: readonly GatewayEvent[];
+	};
+}
+
+/** Which shard hears of a server (events/gateway, "Sharding"); what happens in private goes to shard 0. */
+function isOfShard(guildId: string | null, [number, count]: readonly [number, number]): boolean {
+	return number === (guildId === null ? 0 : Number((BigInt(guildId) >> 22n) % BigInt(count)));
 }
 
 export class Gateway {
@@ -139,10 +149,15 @@ export class Gateway {
 			socket.close(4014, 'Disallowed intent(s).');
 			return undefined;
 		}
+		const [number = 0, count = 1] = Array.isArray(data.shard) ? data.shard.map(Number) : [];
+		if (!Number.isInteger(number) || !Number.isInteger(count) || number < 0 || number >= count) {
+			socket.close(4010, 'Invalid shard.');
+			return undefined;
+		}
 		const id = `session-${this.identifies}`;
-		const session: Session = { id, intents, sent: [], seq: 0, socket };
+		const session: Session = { id, intents, shard: [number, count], sent: [], seq: 0, socket };
 		this.sessions.set(id, session);
-		const { data: ready, after } = this.at.ready();
+		const { data: ready, after } = this.at.ready((guildId) => isOfShard(guildId, session.shard));
 		this.send(session, 'READY', {
 			v: 10,
 			session_id: id,
@@ -191,7 +206,16 @@ export class Gateway {
 
 	/** Tells every session that has the intent; a session without a connection gets it when it resumes. */
 	dispatch(event: GatewayEvent): void {
-		for (const session of this.sessions.values()) this.sendFiltered(session, event);
+		const guildId = event.data.guild_id === undefined ? null : stringOf(event.data.guild_id);
+		for (const session of this.sessions.values()) {
+			if (isOfShard(guildId, session.shard)) this.sendFiltered(session, event);
+		}
+	}
+
+	/** The shards that are connected, by their numbers. */
+	get shards(): number[] {
+		const connected = [...this.sessions.values()].filter(({ socket }) => socket !== undefined);
+		return connected.map(({ shard }) => shard[0]).sort((a, b) => a - b);
 	}
 
 	get connected(): boolean {

@@ -85,6 +85,8 @@ export interface RestSetting {
 	readonly origin: () => string;
 	readonly gatewayUrl: () => string;
 	readonly sessionsRemaining: () => number;
+	/** shards that the platform advises */
+	readonly shards: number;
 	readonly judged: Judged;
 	readonly published: (message: DiscordMessage) => void;
 	readonly dispatch: (event: GatewayEvent) => void;
@@ -115,7 +117,7 @@ export class Rest {
 					status: 200,
 					body: {
 						url: this.at.gatewayUrl(),
-						shards: 1,
+						shards: this.at.shards,
 						session_start_limit: {
 							total: 1000,
 							remaining: this.at.sessionsRemaining(),

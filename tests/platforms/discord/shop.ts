@@ -43,6 +43,7 @@ export async function discordBotOn(
 			token: options.token ?? discord.botToken,
 			guildId: discord.guildId,
 			apiUrl: discord.apiUrl,
+			shards: null,
 			host: '127.0.0.1',
 			port: 0,
 			databaseUrl: 'sqlite::memory:',

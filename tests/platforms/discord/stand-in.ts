@@ -52,6 +52,8 @@ export interface DiscordOptions {
 	readonly nowMs?: () => number;
 	/** heartbeat interval given in hello [ms] */
 	readonly heartbeatMs?: number;
+	/** shards that the platform advises; 1 when absent */
+	readonly shards?: number;
 	/** privileged intents switched on in the developer portal; none when absent */
 	readonly privilegedIntents?: number;
 }
@@ -87,6 +89,8 @@ export class DiscordStandIn {
 	readonly faults = new Faults();
 	readonly violations: Violation[] = [];
 	readonly guild = new Guild();
+	/** servers beside the one that most tests are about */
+	readonly otherGuilds = new Set<string>();
 	readonly gateway: Gateway;
 	readonly restCalls: RestCall[] = [];
 	/** starts left in the session_start_limit */
@@ -126,14 +130,17 @@ export class DiscordStandIn {
 			heartbeatMs: options.heartbeatMs ?? 5000,
 			privilegedIntents: options.privilegedIntents ?? 0,
 			url: gatewayUrl,
-			ready: () => ({
-				data: {
-					user: { ...userObject(this.bot), verified: true, mfa_enabled: false },
-					application: { id: this.applicationId, flags: 0 },
-					guilds: [{ id: this.guildId, unavailable: true }],
-				},
-				after: [this.guildCreate()],
-			}),
+			ready: (isOfShard) => {
+				const guilds = [this.guildId, ...this.otherGuilds].filter(isOfShard);
+				return {
+					data: {
+						user: { ...userObject(this.bot), verified: true, mfa_enabled: false },
+						application: { id: this.applicationId, flags: 0 },
+						guilds: guilds.map((id) => ({ id, unavailable: true })),
+					},
+					after: guilds.map((id) => this.guildCreate(id)),
+				};
+			},
 		});
 		this.rest = new Rest({
 			applicationId: this.applicationId,
@@ -147,6 +154,7 @@ export class DiscordStandIn {
 			origin,
 			gatewayUrl,
 			sessionsRemaining: () => this.sessionsRemaining,
+			shards: options.shards ?? 1,
 			judged,
 			published,
 			dispatch: (event) => this.gateway.dispatch(event),
@@ -260,12 +268,14 @@ export class DiscordStandIn {
 
 	// --- the server's people and places -------------------------------------------------------------------
 
-	addChannel(channel: { id: string; name?: string; botCanSend?: boolean }): DiscordChannel {
+	/** @param channel with `guildId` in another server that has the app */
+	addChannel(channel: { id: string; name?: string; botCanSend?: boolean; guildId?: string }): DiscordChannel {
+		if (channel.guildId !== undefined) this.otherGuilds.add(channel.guildId);
 		const added: DiscordChannel = {
 			id: channel.id,
 			name: channel.name ?? `channel-${channel.id}`,
 			type: 0,
-			guildId: this.guildId,
+			guildId: channel.guildId ?? this.guildId,
 			botCanSend: channel.botCanSend ?? true,
 			archived: false,
 			locked: false,
@@ -284,12 +294,12 @@ export class DiscordStandIn {
 		return this.roleHolders.has(user) ? [this.roleId] : [];
 	}
 
-	private guildCreate(): GatewayEvent {
+	private guildCreate(id: string): GatewayEvent {
 		const data = guildObject({
-			id: this.guildId,
+			id,
 			name: 'Workshop',
 			ownerId: this.people.one,
-			channels: [...this.guild.channels.values()],
+			channels: [...this.guild.channels.values()].filter((channel) => channel.guildId === id),
 			members: [...this.guild.users.values()],
 			roles: [this.roleId],
 			rolesOf: ({ id }) => this.rolesOf(id),
