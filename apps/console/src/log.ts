@@ -1,7 +1,7 @@
 import { createReadStream, existsSync, writeFileSync } from 'node:fs';
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
-import { copyLog, importLog, openLog, recompute, sheetFile } from '@lugbook/chat';
+import { copyLog, importLog, openLog, recompute, restoreLog, sheetFile } from '@lugbook/chat';
 import { writeWhole } from './files.js';
 import { readSettings } from './settings.js';
 
@@ -146,7 +146,7 @@ async function restore({ log, rest: [file] }: Asked): Promise<number> {
 			);
 			return 1;
 		}
-		return await carry(source, log);
+		return await told(await restoreLog(source, log), log);
 	} finally {
 		await source.close();
 	}
@@ -155,21 +155,25 @@ async function restore({ log, rest: [file] }: Asked): Promise<number> {
 async function move({ log, rest: [to = ''] }: Asked): Promise<number> {
 	const target = await openLog(to);
 	try {
-		return await carry(log, target);
+		const { shops } = await copyLog(log, target);
+		return await told(shops, target);
 	} finally {
 		await target.close();
 	}
 }
 
-async function carry(from: Log, to: Log): Promise<number> {
-	const { shops, settings } = await copyLog(from, to);
+/** Says what was brought in, and whether the log is right with it. */
+async function told(
+	shops: readonly { readonly shop: string; readonly written: number; readonly present: number }[],
+	log: Log,
+): Promise<number> {
 	for (const { shop, written, present } of shops) {
 		console.log(`${shop}: ${written} entries brought in, ${present} were there already.`);
 	}
-	const report = await to.verify();
+	const report = await log.verify();
 	console.log(
 		report.ok
-			? `Every shop is carried over with ${settings} settings, and its chain verifies.`
+			? 'Every shop is carried over and its chain verifies.'
 			: (report.problem?.message ?? 'The copy does not verify.'),
 	);
 	return report.ok ? 0 : 1;

@@ -12,6 +12,7 @@ export {
 	importLog,
 	openLog,
 	recompute,
+	restoreLog,
 	sheetFile,
 } from './keeping.js';
 export { placeOf, type Shown } from './memory.js';

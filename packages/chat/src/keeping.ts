@@ -1,4 +1,5 @@
 import { copyLog, type Log, openLog, rechained } from '@lugbook/log';
+import { isShelf } from './bot/outbox.js';
 import { report } from './review/report.js';
 import { sheetRecordOf } from './review/sheet.js';
 
@@ -32,4 +33,23 @@ export async function importLog(
 	shop: string | null,
 ): Promise<{ readonly shop: string; readonly written: number; readonly present: number }> {
 	return await log.import(shop === null ? open() : rechained(open, shop));
+}
+
+/**
+ * Brings what a backup has into a log. Entries that are there already must be the same; a setting that is there already
+ * stays, since it may have been changed since for a reason: somebody is no lead any more. What waited to be shown at
+ * the time of the backup was shown long ago and stays behind.
+ */
+export async function restoreLog(
+	backup: Log,
+	log: Log,
+): Promise<{ readonly shop: string; readonly written: number; readonly present: number }[]> {
+	const shops = [];
+	for (const shop of await backup.shops()) {
+		shops.push(await log.import(backup.export(shop, { persons: true })));
+	}
+	for (const { shop, key, value } of await backup.settings()) {
+		if (!isShelf(shop)) await log.swapSetting(shop, key, null, value);
+	}
+	return shops;
 }

@@ -249,6 +249,11 @@ export async function forgetUnshown(
 }
 
 /** The shop under which the rows lie: no platform names one so. */
+/** Whether settings under this name are messages that wait, of whatever platform. */
+export function isShelf(name: string): boolean {
+	return name.startsWith(shelfOf(''));
+}
+
 function shelfOf(platform: string): string {
 	return `outbox of ${platform}`;
 }
