@@ -9,6 +9,7 @@ import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { listed, replyWith } from './reply.js';
+import { inTheirTongue, repliedIn, tongueOf, unkept } from './tongue.js';
 import { type Progress, replay, type ShopDefaults, Turn } from './turn.js';
 import { runVerb } from './verb.js';
 
@@ -57,26 +58,32 @@ export class Chat {
 	 * @param progress hears how far work that takes its time has come, also while the files of the reply are read
 	 */
 	async handle(incoming: Incoming, progress?: Progress): Promise<Reply> {
+		const turn = new Turn(this.log, this.#reader, this.#defaults, incoming, progress);
 		try {
 			if (incoming.delivery !== null && incoming.keep !== false) {
 				const before = await this.log.byDelivery(incoming.shop, incoming.delivery);
-				if (before !== null) return replay(this.#reader, before);
+				if (before !== null) return await repliedIn(turn, replay(this.#reader, before), before);
 			}
-			const turn = new Turn(this.log, this.#reader, this.#defaults, incoming, progress);
-			if (/^(?:help|\?)$/i.test(turn.text)) return listed(helpFor(incoming.command), 'asker');
-			switch (incoming.command) {
-				case 'ask':
-					return await ask(turn);
-				case 'size':
-					return await size(turn);
-				case 'build':
-					return await runVerb(turn, 'build', buildVerbs, buildExample);
-				case 'log':
-					return await runVerb(turn, 'log', logVerbs, logExample);
-			}
+			const tongue = await tongueOf(turn);
+			return await inTheirTongue(turn, tongue, await this.#reply(turn));
 		} catch (error) {
 			if (!isLogError(error)) throw error;
-			return replyWith(failureAnswer(error), null, 'asker');
+			return unkept(turn, replyWith(failureAnswer(error), null, 'asker'));
+		}
+	}
+
+	async #reply(turn: Turn): Promise<Reply> {
+		const { command } = turn.incoming;
+		if (/^(?:help|\?|ayuda|hilfe)$/i.test(turn.text)) return listed(helpFor(command), 'asker');
+		switch (command) {
+			case 'ask':
+				return await ask(turn);
+			case 'size':
+				return await size(turn);
+			case 'build':
+				return await runVerb(turn, 'build', buildVerbs, buildExample);
+			case 'log':
+				return await runVerb(turn, 'log', logVerbs, logExample);
 		}
 	}
 }

@@ -60,6 +60,8 @@ export interface Part {
 		| 'list';
 	readonly text: string;
 	readonly fold: boolean;
+	/** how grave it is, in the reply's own language; English where it is not given */
+	readonly severity?: string;
 	/** of an answer that no longer stands: shown struck through, which words say as well */
 	readonly struck?: boolean;
 }

@@ -5,6 +5,7 @@ import {
 	calculationVersion,
 	type Field,
 	type Outcome,
+	phrase,
 	type Rest,
 	runTopic,
 	showValue,
@@ -22,6 +23,8 @@ export interface Worked {
 	readonly request: ExchangeBody['request'];
 	/** values of the build that the answer rests on */
 	readonly rests?: readonly Rest[];
+	/** the answer before, where this one only tells something of it */
+	readonly about?: Answer;
 }
 
 /**
@@ -29,7 +32,9 @@ export interface Worked {
  *
  * @param named equipment that the question spoke of
  */
-export function workOut(reading: Reading, named: readonly string[] = []): Worked {
+export function workOut(read: Reading, named: readonly string[] = []): Worked {
+	// What is kept is English, whoever asked; it is retold when it is shown.
+	const reading: Reading = { ...read, context: { ...read.context, language: 'en' } };
 	const topic = reading.topic === null ? null : topicNamed(reading.topic);
 	if (topic === null) return { answer: withoutTopic(reading), request: null };
 	const conflict = reading.conflicts[0];
@@ -71,14 +76,18 @@ function plainValue(value: Given['value']): string | number | boolean | Record<s
 	return typeof value === 'object' ? [...value] : value;
 }
 
-function understoodOf(given: readonly Given[], topic: AnyTopic, context: Context): Answer['understood'] {
+export function understoodOf(
+	given: readonly Given[],
+	topic: AnyTopic,
+	context: Context,
+): Answer['understood'] {
 	// What the build adds to something that was said stands in its place.
 	const last = new Map(given.map((one) => [one.name, one]));
 	return [...last.values()].map(({ name, value, said }) => {
 		const field = topic.fields[name] as Field;
 		return {
 			name,
-			label: field.meta.label,
+			label: phrase(context, field.meta.label),
 			value: plainValue(value),
 			unit: baseUnitOf(field),
 			text: showValue(field, value, context),
@@ -139,7 +148,7 @@ function askWhatFor(reading: Reading, topic: AnyTopic, said: string): Worked {
 }
 
 /** A topic's outcome as an answer. */
-function answerOf(outcome: Outcome): Answer {
+export function answerOf(outcome: Outcome): Answer {
 	switch (outcome.status) {
 		case 'answered': {
 			const { sizing } = outcome;

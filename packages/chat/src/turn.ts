@@ -26,6 +26,8 @@ export class Turn {
 	readonly text: string;
 	readonly #defaults: ShopDefaults;
 	readonly #progress: Progress;
+	/** what was kept last for this message, with its build */
+	kept: { readonly worked: Worked; readonly build: string | null } | null = null;
 
 	constructor(
 		log: Log,
@@ -106,6 +108,7 @@ export class Turn {
 	): Promise<Reply> {
 		const { follows = null, replaces = null, parts = [], choices = [] } = more;
 		const audience = audienceOf(worked.answer);
+		this.kept = { worked, build };
 		if (this.incoming.keep === false) {
 			return withExtras(replyWith(worked.answer, build, audience), parts, choices);
 		}

@@ -7,6 +7,8 @@ export {
 	type Simulation,
 	type SimulationTotals,
 } from './energy/simulation.js';
+export type { Phrasebook } from './phrases/phrasebook.js';
+export { wordsOf } from './phrases/words.js';
 export { evaluateSum } from './quantity/arithmetic.js';
 export { fromBase, toBase, unitsOf } from './quantity/convert.js';
 export {
@@ -69,6 +71,7 @@ export {
 	type Tipping,
 	tippingSchema,
 } from './topic/sizing.js';
+export { phrase, type Say, type Speaking, sayFor } from './topic/translate.js';
 export { monthNames, showValue } from './topic/value.js';
 export { topicNamed, topics } from './topics/index.js';
 export { type Borrowed, borrowFrom } from './van/borrow.js';

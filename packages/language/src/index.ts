@@ -8,3 +8,4 @@ export { longestMessage } from './message.js';
 export { type Previous, Reader, type Reading, type ReadOptions } from './read.js';
 export type { TypedValue } from './typed.js';
 export type { Said } from './words/commands.js';
+export { languageIn } from './words/tongue.js';

@@ -1,6 +1,6 @@
 import type { Context, Region } from '@lugbook/core';
 import type { Element } from './elements.js';
-import { languageOf } from './words/common.js';
+import { languageOf } from './words/tongue.js';
 
 /** What a message says by itself: "35 mm2" and "230 V" mean metric sizes, feet mean feet. */
 export function contextOf(elements: readonly Element[], message: string, base: Context): Context {
@@ -32,5 +32,5 @@ export function contextOf(elements: readonly Element[], message: string, base: C
 						? 'metric'
 						: 'us'
 					: base.units;
-	return { region, units, language: language === 'en' ? base.language : language };
+	return { region, units, language: language ?? base.language };
 }

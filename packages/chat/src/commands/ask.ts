@@ -71,7 +71,8 @@ export async function answerReading(
 ): Promise<Reply> {
 	const about = remembered === null ? null : aboutPrevious(reading, remembered);
 	if (about !== null && remembered !== null) {
-		const worked = { answer: about.answer, request: remembered.exchange.request };
+		const { request, answer } = remembered.exchange;
+		const worked = { answer: about.answer, request, about: answer };
 		return await turn.keep(build, worked, { follows: remembered.entry, parts: about.parts });
 	}
 	if (reading.rival !== null && reading.topic !== null) {

@@ -9,7 +9,8 @@ const words: Partial<Record<Part['kind'], string>> = {
 
 /** One part as plain text; severity is a word, never a colour or a sign alone. */
 export function partText(part: Part): string {
-	return `${words[part.kind] ?? ''}${part.text}`;
+	const word = part.severity === undefined ? words[part.kind] : `${part.severity}: `;
+	return `${word ?? ''}${part.text}`;
 }
 
 /** The whole reply as plain text, as the terminal shows it and as a fallback elsewhere. */

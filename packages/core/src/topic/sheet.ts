@@ -148,7 +148,11 @@ export class Sheet {
 
 	/** What one step smaller or larger would give. */
 	neighbour(choice: string, passes: boolean, text: string): void {
-		this.#neighbours.push({ choice: this.#phrase(choice), passes, text: this.#phrase(text) });
+		this.#neighbours.push({
+			choice: figuresOf(this.context, this.#phrase(choice)),
+			passes,
+			text: this.#phrase(text),
+		});
 	}
 
 	/** How far an input can move before the choice changes. */

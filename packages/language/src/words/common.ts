@@ -1,5 +1,3 @@
-import type { Language } from '@lugbook/core';
-
 function set(words: string): ReadonlySet<string> {
 	return new Set(words.split(/\s+/).filter((word) => word !== ''));
 }
@@ -20,18 +18,3 @@ export const fillers: ReadonlySet<string> = set(`
 	y el la los las un una unos unas de del al en con para por que qué cual cuál cuanto cuánto cuanta cuántos cuántas cuanta necesito necesita quiero es son está tengo tiene hay mi mis su se lo le me como cómo o si sí hasta desde entre favor gracias hola puedo puede aguanta
 	der die das den dem des ein eine einen einem einer und oder aber ich wir du er sie es ist sind war habe hat haben brauche brauchen braucht will möchte welche welcher welches wie was wo wann warum viel viele mit ohne für von vom zu zum zur im in an am auf aus bei bis nach über unter mein meine unser bitte danke hallo kann muss soll reicht lange
 `);
-
-const spanish = set(
-	'necesito qué cuál cuánto cuántos cuántas para con cable batería metros amperios vatios el la los las una de del en aguanta nevera grosor sección fusible horas personas noche invierno depósito agua calefacción peso eje hola gracias',
-);
-const german = set(
-	'brauche welche welcher welches wie viel für mit und der die das ein eine kabel querschnitt batterie meter strom sicherung kühlschrank reicht lange stunden personen nacht winter tank wasser heizung gewicht achse hallo danke ich',
-);
-
-/** The language a message is written in, by its small words; English unless another one is plain. */
-export function languageOf(words: readonly string[]): Language {
-	const es = words.filter((word) => spanish.has(word)).length;
-	const de = words.filter((word) => german.has(word)).length;
-	if (es >= 2 && es > de) return 'es';
-	return de >= 2 && de > es ? 'de' : 'en';
-}

@@ -20,7 +20,7 @@ export const wire: Phrasebook = {
 	'free air': 'frei in Luft',
 	loom: 'Schutzschlauch',
 	'in insulation': 'in Dämmung',
-	'laid in': 'verlegt in',
+	'laid in': 'Verlegung',
 	'clipped in free air; say so where it runs in a loom, a wall or insulation':
 		'frei in Luft befestigt; angeben, wo sie in Schlauch, Wand oder Dämmung liegt',
 	'on for 3 h or more': '3 h oder länger an',

@@ -19,9 +19,9 @@ export const wire: Phrasebook = {
 	'the two conductors of this run, not bundled with others':
 		'los dos conductores de este recorrido, sin agrupar con otros',
 	'free air': 'al aire libre',
-	loom: 'funda',
+	loom: 'en funda',
 	'in insulation': 'en aislamiento',
-	'laid in': 'tendido en',
+	'laid in': 'tendido',
 	'clipped in free air; say so where it runs in a loom, a wall or insulation':
 		'grapado al aire libre; dilo si va en funda, pared o aislamiento',
 	'on for 3 h or more': 'encendida 3 h o más',

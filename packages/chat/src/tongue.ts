@@ -1,0 +1,102 @@
+/** The language of a reply: that of the message; where it says none, that of its thread or of the question before it. */
+
+import { type Language, languages, type Speaking } from '@lugbook/core';
+import { languageIn } from '@lugbook/language';
+import type { Entry } from '@lugbook/log';
+import { exchangeOf, lastQuestion } from './memory.js';
+import type { Reply } from './message.js';
+import { type About, retell } from './retell.js';
+import type { Turn } from './turn.js';
+
+function isLanguage(text: string | null): text is Language {
+	return languages.some((language) => language === text);
+}
+
+/** What the message itself is written in. The first word of "/build describe ..." and "/log show" is a command's. */
+function saidIn({ incoming, text }: Turn): Language | null {
+	const typed = Object.values(incoming.fields ?? {}).join(' ');
+	// What the buttons of an answer say, and short words that are typed in any language.
+	if (/^(?:>\s*)?(?:why|show (?:the )?working|(?:one )?size (?:up|down))[.?]?$/i.test(text)) return null;
+	if (incoming.command === 'ask') return languageIn(`${text} ${typed}`);
+	return languageIn(`${text.replace(/^\S+/, '')} ${typed}`);
+}
+
+const ofEntry = (entry: number) => `language of No. ${entry}`;
+const ofThread = (channel: string, thread: string) => `language in ${channel} ${thread}`;
+
+/** What the place of a message remembers. */
+async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
+	const { shop, channel, thread, person } = incoming;
+	if (incoming.keep === false) return null;
+	const inThread = thread === null ? null : await log.getSetting(shop, ofThread(channel, thread));
+	if (isLanguage(inThread)) return inThread;
+	// In the channel itself a message stands alone unless it goes on with a question.
+	if (thread === null && !/^>/.test(incoming.text)) return null;
+	const last = await lastQuestion(log, { shop, channel, thread, personId: person.id });
+	const ofLast = last === null ? null : await log.getSetting(shop, ofEntry(last.entry));
+	return isLanguage(ofLast) ? ofLast : null;
+}
+
+async function remember(turn: Turn, language: Language, known: Language | null, entry: number | null) {
+	const { log, incoming } = turn;
+	if (incoming.keep === false) return;
+	const { shop, channel, thread } = incoming;
+	if (thread !== null && language !== (known ?? 'en')) {
+		await log.setSetting(shop, ofThread(channel, thread), language);
+	}
+	if (entry !== null && language !== 'en') await log.setSetting(shop, ofEntry(entry), language);
+}
+
+function speaking(turn: Turn, about: About, language: Language): Speaking {
+	return { language, units: about.request?.context.units ?? turn.context().units };
+}
+
+/** What a reply is about: what was kept for this message, or the answer of the log that it shows. */
+async function aboutOf(turn: Turn, reply: Reply): Promise<About> {
+	if (turn.kept !== null) {
+		const { worked, build } = turn.kept;
+		return { request: worked.request, answered: worked.about ?? null, build };
+	}
+	const { entry: number } = reply.answer;
+	const entry = number === null ? null : await turn.log.entry(turn.incoming.shop, number);
+	return { ...ofLogged(entry), build: entry?.build ?? null };
+}
+
+function ofLogged(entry: Entry | null): Omit<About, 'build'> {
+	return { request: (entry === null ? null : exchangeOf(entry)?.request) ?? null, answered: null };
+}
+
+/** What is known of the language before a message is answered. */
+export interface Tongue {
+	readonly language: Language;
+	/** what its place remembers */
+	readonly known: Language | null;
+}
+
+export async function tongueOf(turn: Turn): Promise<Tongue> {
+	const said = saidIn(turn);
+	const known = said === null || turn.incoming.thread !== null ? await keptIn(turn) : null;
+	return { language: said ?? known ?? 'en', known };
+}
+
+/** The reply in the language of whoever asked, which its place remembers. */
+export async function inTheirTongue(turn: Turn, { language, known }: Tongue, reply: Reply): Promise<Reply> {
+	await remember(turn, language, known, reply.answer.entry);
+	if (language === 'en') return reply;
+	const about = await aboutOf(turn, reply);
+	return retell(reply, speaking(turn, about, language), about);
+}
+
+/** A reply that was given before, in the language it was given in. */
+export async function repliedIn(turn: Turn, reply: Reply, entry: Entry): Promise<Reply> {
+	const kept = await turn.log.getSetting(turn.incoming.shop, ofEntry(entry.number));
+	if (!isLanguage(kept)) return reply;
+	const about = { ...ofLogged(entry), build: entry.build };
+	return retell(reply, speaking(turn, about, kept), about);
+}
+
+/** A reply that the log could not keep: only the message itself tells its language. */
+export function unkept(turn: Turn, reply: Reply): Reply {
+	const about: About = { request: null, answered: null, build: null };
+	return retell(reply, speaking(turn, about, saidIn(turn) ?? 'en'), about);
+}
