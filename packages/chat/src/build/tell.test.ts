@@ -49,7 +49,7 @@ describe('told in words without a command', () => {
 	])('%s', async (text) => {
 		await say('/build use heron');
 		expect((await say(text)).answer.headline).toMatch(
-			/^(?:Build "heron" as understood|Proyecto "heron" según lo entendido|Ausbau "heron", wie verstanden): [2-9] ieces$/,
+			/^(?:Build "heron" as understood|Proyecto "heron" según lo entendido|Ausbau "heron", wie verstanden): [2-9] (?:pieces|piezas|Stücke)$/,
 		);
 	});
 
