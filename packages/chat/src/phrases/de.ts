@@ -122,6 +122,8 @@ export const german: Phrasebook = {
 	'I don\'t know "{0}".': '"{0}" kenne ich nicht.',
 	'Example: {0}': 'Beispiel: {0}',
 	'No words in this answer': 'Keine Worte in dieser Antwort',
+	'I take this to be about {0}, where "{1}" has no place. Leave it out, or say it another way?':
+		'Ich verstehe es als Frage zu "{0}", wo "{1}" nicht hingehört. Weglassen oder anders sagen?',
 	'water an accumulator gives between pump starts':
 		'Wasser, das ein Druckspeicher zwischen Pumpenstarts gibt',
 	'charging from the alternator': 'Laden über die Lichtmaschine',

@@ -119,6 +119,8 @@ export const spanish: Phrasebook = {
 	'I don\'t know "{0}".': 'No conozco "{0}".',
 	'Example: {0}': 'Ejemplo: {0}',
 	'No words in this answer': 'Respuesta sin palabras',
+	'I take this to be about {0}, where "{1}" has no place. Leave it out, or say it another way?':
+		'Entiendo que se trata de {0}, donde "{1}" no tiene lugar. ¿Lo quitas, o lo dices de otro modo?',
 	'water an accumulator gives between pump starts':
 		'el agua que da un acumulador entre arranques de la bomba',
 	'charging from the alternator': 'la carga con el alternador',

@@ -85,4 +85,7 @@ export const tire: Phrasebook = {
 	'cold pressure at least': 'Kaltdruck mindestens',
 	'{0} is too little for this load: set at least {1} cold.':
 		'{0} ist für diese Last zu wenig: kalt mindestens {1} einstellen.',
+	'load on one tire': 'Last auf einem Reifen',
+	'size on the sidewall': 'Größe auf der Flanke',
+	'load on the axle': 'Last auf der Achse',
 };

@@ -56,7 +56,7 @@ export const inflate: Phrasebook = {
 	'from {0} to {1} kPa': 'de {0} a {1} kPa',
 	rests: 'descansos',
 	'It runs for {0} min in all: small pumps may run 10 to 30 min before they must rest. Look it up.':
-		'Funciona {0} min en total: los compresores pequeños pueden funcionar de 10 a 30 min antes de descansar. Míralo en el manual.',
+		'Funciona {0} min en total: los compresores pequeños pueden funcionar de 10 a 30 min antes de que deban descansar. Míralo en el manual.',
 	'The pump must rest {0} times on the way.': 'El compresor debe descansar {0} veces por el camino.',
 	'{0} for the tire': '{0} para el neumático',
 	'{0} for {1} tires, {2} each': '{0} para {1} neumáticos, {2} cada uno',

@@ -85,4 +85,7 @@ export const tire: Phrasebook = {
 	'cold pressure at least': 'presión en frío como mínimo',
 	'{0} is too little for this load: set at least {1} cold.':
 		'{0} es demasiado poco para esta carga: ajusta al menos {1} en frío.',
+	'load on one tire': 'carga de un neumático',
+	'size on the sidewall': 'medida en el flanco',
+	'load on the axle': 'carga sobre el eje',
 };
