@@ -65,63 +65,84 @@ export async function appendIn(
 		previousHash: head?.hash ?? FIRST_PREVIOUS_HASH,
 	};
 	const hash = entryHash(chained);
-	await insertEntry(database, transaction, {
-		chained,
-		hash,
-		part: { personId, personName, text, salt },
-		words,
-	});
+	await insertEntries(database, transaction, [
+		{ chained, hash, part: { personId, personName, text, salt }, words },
+	]);
 	attempted.set(number, hash);
 	const { bodyText: _, commitment: __, ...fields } = chained;
 	const body = JSON.parse(bodyText) as Json;
 	return { entry: { ...fields, personId, personName, text, body, hash, erased: false }, repeated: false };
 }
 
-/** Writes the rows of an entry and makes it the head of its shop. */
-export async function insertEntry(
+/** An entry with everything that is written of it. */
+export interface WholeEntry {
+	chained: Chained;
+	hash: string;
+	part: ErasablePart | null;
+	words: readonly string[];
+}
+
+/** Writes the rows of entries that follow each other in a shop, and makes the last one its head. */
+export async function insertEntries(
 	database: Database,
 	transaction: Transaction<Tables>,
-	entry: { chained: Chained; hash: string; part: ErasablePart | null; words: readonly string[] },
+	entries: readonly WholeEntry[],
 ): Promise<void> {
-	const { chained, hash, part, words } = entry;
-	const { shop, number } = chained;
-	const { id } = await transaction
+	const last = entries.at(-1);
+	if (last === undefined) return;
+	const ids = await transaction
 		.insertInto('entries')
-		.values({
-			shop,
-			number,
-			kind: chained.kind,
-			delivery: chained.delivery,
-			platform: chained.platform,
-			channel: chained.channel,
-			thread: chained.thread,
-			build: chained.build,
-			topic: chained.topic,
-			at: chained.at,
-			follows: chained.follows,
-			replaces: chained.replaces,
-			state: chained.state,
-			person_tag: chained.personTag,
-			commitment: chained.commitment,
-			body: chained.bodyText,
-			previous_hash: chained.previousHash,
-			hash,
-		})
-		.returning('id')
-		.executeTakeFirstOrThrow();
-	if (part !== null) {
-		const { personId, personName, text, salt } = part;
-		await transaction
-			.insertInto('erasable')
-			.values({ shop, number, person_id: personId, person_name: personName, text, salt })
-			.execute();
-	}
+		.values(
+			entries.map(({ chained, hash }) => ({
+				shop: chained.shop,
+				number: chained.number,
+				kind: chained.kind,
+				delivery: chained.delivery,
+				platform: chained.platform,
+				channel: chained.channel,
+				thread: chained.thread,
+				build: chained.build,
+				topic: chained.topic,
+				at: chained.at,
+				follows: chained.follows,
+				replaces: chained.replaces,
+				state: chained.state,
+				person_tag: chained.personTag,
+				commitment: chained.commitment,
+				body: chained.bodyText,
+				previous_hash: chained.previousHash,
+				hash,
+			})),
+		)
+		.returning(['id', 'number'])
+		.execute();
+	const erasable = entries.flatMap(({ chained: { shop, number }, part }) =>
+		part === null
+			? []
+			: [
+					{
+						shop,
+						number,
+						person_id: part.personId,
+						person_name: part.personName,
+						text: part.text,
+						salt: part.salt,
+					},
+				],
+	);
+	if (erasable.length > 0) await transaction.insertInto('erasable').values(erasable).execute();
+	const { shop, number } = last.chained;
+	const { hash } = last;
 	await transaction
 		.insertInto('heads')
 		.values({ shop, number, hash })
 		.onConflict((conflict) => conflict.column('shop').doUpdateSet({ number, hash }))
 		.execute();
-	await database.indexWords(transaction, id, words);
+	const words = new Map(entries.map((entry) => [entry.chained.number, entry.words]));
+	await database.indexWords(
+		transaction,
+		ids.map((row) => ({ id: row.id, words: words.get(row.number) ?? [] })),
+	);
 }
 
 /** Nothing is written after a tail that does not end where the head record says. */

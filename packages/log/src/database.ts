@@ -15,10 +15,18 @@ export interface Database {
 	writeKey(shop: string): string;
 	/** Reads the head of a shop so that no other writer can read it before this transaction ends. */
 	lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null>;
-	indexWords(transaction: Transaction<Tables>, entryId: number, words: readonly string[]): Promise<void>;
+	indexWords(
+		transaction: Transaction<Tables>,
+		entries: readonly { readonly id: number; readonly words: readonly string[] }[],
+	): Promise<void>;
 	unindexWords(transaction: Transaction<Tables>, entryIds: readonly number[]): Promise<void>;
-	/** Condition on `entries.id`: the entry has every one of these words. */
+	/** Condition on `entries.id`: the entry has every one of these words; the index is read once, for all entries. */
 	hasWords(words: readonly string[]): RawBuilder<boolean>;
+	/** The same for a few entries whose ids lie in a range: no more of the index is read than these need. */
+	hasWordsNear(
+		words: readonly string[],
+		ids: { readonly first: number; readonly last: number },
+	): RawBuilder<boolean>;
 	/** Takes what was deleted out of the database's files, as far as the database lets us. */
 	scrub(): Promise<void>;
 	/** Looks for damage below the level of entries; null when there is none to be seen. */

@@ -1,6 +1,5 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import { z } from 'zod';
-import type { Database } from './database.js';
 import {
 	ENTRY_KINDS,
 	type EntryKind,
@@ -103,8 +102,41 @@ export function cursorNumber(cursor: string): number {
 	return Number(cursor.slice(cursor.indexOf(':') + 1));
 }
 
-/** The query for the filtered entries of a shop, without order and limit. */
-export function filtered(database: Database, db: Kysely<Tables>, shop: string, filter: CheckedFilter) {
+/** A column that no index is used for: entries are read by number, and their day is only looked at. */
+const at = sql<string>`(entries.at || '')`;
+
+/** The words that are searched for, or null where none are given. */
+export function searchedWords({ words }: CheckedFilter): string[] | null {
+	if (words === undefined) return null;
+	const found = wordsOf(words);
+	if (found.length > LIMITS.filterItems) {
+		throw new LogError(
+			'bad-entry',
+			`filter.words has ${found.length} words; at most ${LIMITS.filterItems} are searched at once`,
+		);
+	}
+	return found;
+}
+
+/** Lowest and highest number of the entries between two instants; null when there are none. */
+export async function numbersOfDays(
+	db: Kysely<Tables>,
+	shop: string,
+	{ from, to }: CheckedFilter,
+): Promise<{ first: number; last: number } | null> {
+	let query = db
+		.selectFrom('entries')
+		// A sum, so that PostgreSQL reads the days from their index and does not walk along the numbers to find one.
+		.select([sql<number | null>`min(number + 0)`.as('first'), sql<number | null>`max(number + 0)`.as('last')])
+		.where('shop', '=', shop);
+	if (from !== undefined) query = query.where('at', '>=', from);
+	if (to !== undefined) query = query.where('at', '<', to);
+	const row: { first: number | null; last: number | null } = await query.executeTakeFirstOrThrow();
+	return row.first === null || row.last === null ? null : { first: row.first, last: row.last };
+}
+
+/** The query for the filtered entries of a shop, without order and limit; `words` are not looked at. */
+export function filtered(db: Kysely<Tables>, shop: string, filter: CheckedFilter) {
 	let query = selectEntries(db).where('entries.shop', '=', shop);
 	for (const column of ['build', 'topic', 'thread'] as const) {
 		const value = filter[column];
@@ -133,24 +165,14 @@ export function filtered(database: Database, db: Kysely<Tables>, shop: string, f
 				.where('people.person_id', '=', personId),
 		);
 	}
-	if (filter.from !== undefined) query = query.where('entries.at', '>=', filter.from);
-	if (filter.to !== undefined) query = query.where('entries.at', '<', filter.to);
+	if (filter.from !== undefined) query = query.where(at, '>=', filter.from);
+	if (filter.to !== undefined) query = query.where(at, '<', filter.to);
 	// PostgreSQL has no `in ()`: an empty list holds for no entry.
 	if (kinds !== undefined) {
 		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb('entries.kind', 'in', kinds)));
 	}
 	if (states !== undefined) {
 		query = query.where((eb) => (states.length === 0 ? eb.lit(false) : eb('entries.state', 'in', states)));
-	}
-	if (filter.words !== undefined) {
-		const words = wordsOf(filter.words);
-		if (words.length > LIMITS.filterItems) {
-			throw new LogError(
-				'bad-entry',
-				`filter.words has ${words.length} words; at most ${LIMITS.filterItems} are searched at once`,
-			);
-		}
-		query = query.where((eb) => (words.length === 0 ? eb.lit(false) : database.hasWords(words)));
 	}
 	return query;
 }

@@ -38,9 +38,11 @@ export async function forgetIn(
 			.select(['id', 'build', 'topic', 'body'])
 			.where('id', 'in', ids.slice(start, start + PAGE))
 			.execute();
-		for (const { id, build, topic, body } of page) {
-			await database.indexWords(transaction, id, wordsWithoutText({ build, topic, bodyText: body }));
-		}
+		const words = page.map(({ id, build, topic, body }) => ({
+			id,
+			words: wordsWithoutText({ build, topic, bodyText: body }),
+		}));
+		await database.indexWords(transaction, words);
 	}
 	for (const table of ['erasable', 'people'] as const) {
 		await transaction.deleteFrom(table).where('shop', '=', shop).where('person_id', '=', personId).execute();

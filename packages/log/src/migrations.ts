@@ -13,6 +13,17 @@ export function migrationsFor(dialect: 'sqlite' | 'postgres'): Record<string, Mi
 				await createWordIndex(db, dialect);
 			},
 		},
+		'2026-11-25-days': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				// With the number in it, the index alone tells between which numbers the entries of some days lie.
+				await db.schema.dropIndex('entries_at').execute();
+				await db.schema
+					.createIndex('entries_at_number')
+					.on('entries')
+					.columns(['shop', 'at', 'number'])
+					.execute();
+			},
+		},
 	};
 }
 

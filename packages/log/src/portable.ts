@@ -1,6 +1,6 @@
 import type { Kysely, Transaction } from 'kysely';
 import { z } from 'zod';
-import { assertTail, insertEntry } from './append.js';
+import { assertTail, insertEntries } from './append.js';
 import { commitmentTo, entryHash, FIRST_PREVIOUS_HASH, personTagFor } from './chain.js';
 import type { Database, Head } from './database.js';
 import { entryFields, entryNumber, identifier, LIMITS, parseOrRefuse } from './entry.js';
@@ -190,7 +190,7 @@ function parseLine(text: string, lineNumber: number): unknown {
 	}
 }
 
-export function bodyTextOf(line: Line): string {
+export function bodyTextOf(line: Pick<Line, 'body'>): string {
 	return canonicalJson(line.body, 'body', { bytes: LIMITS.bodyBytes, depth: LIMITS.bodyDepth });
 }
 
@@ -243,13 +243,24 @@ async function writeBatch(
 			`entry ${first.number} of the export does not continue shop ${shop} of this log, which ends at ${end}`,
 		);
 	}
-	for (const line of missing) {
-		const { hash, erasable, body: ___, ...fields } = line;
-		const chained = { ...fields, shop, bodyText: bodyTextOf(line) };
-		if (erasable !== null) await bringPerson(transaction, shop, { ...erasable, personTag: line.personTag });
-		const words = target.wordsOf(chained, erasable?.text ?? '');
-		await insertEntry(database, transaction, { chained, hash, part: erasable, words });
+	const brought = new Set<string>();
+	for (const { erasable, personTag } of missing) {
+		if (erasable === null) continue;
+		const { personId, tagSalt } = erasable;
+		// A person whose lines differ is looked up for each, and refused.
+		const person = JSON.stringify([personId, personTag, tagSalt]);
+		if (brought.has(person)) continue;
+		brought.add(person);
+		await bringPerson(transaction, shop, { personId, personTag, tagSalt });
 	}
+	await insertEntries(
+		database,
+		transaction,
+		missing.map(({ hash, erasable, body, ...fields }) => {
+			const chained = { ...fields, shop, bodyText: bodyTextOf({ body }) };
+			return { chained, hash, part: erasable, words: target.wordsOf(chained, erasable?.text ?? '') };
+		}),
+	);
 	return missing.length;
 }
 

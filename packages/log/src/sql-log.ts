@@ -19,15 +19,16 @@ import {
 	type CheckedFilter,
 	checkFilter,
 	checkOptions,
-	cursorNumber,
 	type FindOptions,
 	filtered,
 	type LogFilter,
+	searchedWords,
 } from './find.js';
 import { forgetIn } from './forget.js';
 import type { Json } from './json.js';
 import type { Log, LogPerson } from './log.js';
 import type { Leaves } from './merkle.js';
+import { pageOfRows } from './page.js';
 import { exportLines, type ImportResult, importLines } from './portable.js';
 import {
 	type ConsistencyProof,
@@ -108,15 +109,10 @@ export class SqlLog implements Log {
 
 	async find(shop: string, given: FindOptions): Promise<{ entries: Entry[]; next: string | null }> {
 		parseOrRefuse(identifier, shop, 'shop');
-		const { order, limit, cursor, ...filter } = checkOptions(given);
+		const options = checkOptions(given);
+		const { order, limit } = options;
 		return await this.#read(async () => {
-			let query = filtered(this.#database, this.#db, shop, filter)
-				.orderBy('entries.number', order === 'oldest' ? 'asc' : 'desc')
-				.limit(limit + 1);
-			if (typeof cursor === 'string') {
-				query = query.where('entries.number', order === 'oldest' ? '>' : '<', cursorNumber(cursor));
-			}
-			const rows = await query.execute();
+			const rows = await pageOfRows(this.#database, this.#db, shop, options);
 			const entries = rows.slice(0, limit).map(toEntry);
 			const last = entries.at(-1);
 			const next = rows.length > limit && last !== undefined ? `${order}:${last.number}` : null;
@@ -144,7 +140,11 @@ export class SqlLog implements Log {
 	}
 
 	async #page(shop: string, filter: CheckedFilter, above: number, end: number): Promise<EntryRow[]> {
-		return await filtered(this.#database, this.#db, shop, filter)
+		const words = searchedWords(filter);
+		if (words !== null && words.length === 0) return [];
+		let query = filtered(this.#db, shop, filter);
+		if (words !== null) query = query.where(this.#database.hasWords(words));
+		return await query
 			.where('entries.number', '>', above)
 			.where('entries.number', '<=', end)
 			.orderBy('entries.number')

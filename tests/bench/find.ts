@@ -1,0 +1,195 @@
+/**
+ * Finding among many entries, on both databases: full text and pages by cursor. The entries come in as an export whose
+ * chain is computed here, so `verify` would pass; `LUGBOOK_FIND_ENTRIES=1000000 pnpm bench finding` tries the million.
+ */
+
+import { createHash, createHmac } from 'node:crypto';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type FindOptions, type Log, openLog } from '@lugbook/log';
+import pg from 'pg';
+import { Cluster } from '../log/postgres.js';
+import { type Bench, leastMs } from './bench.js';
+
+const ENTRIES = Number(process.env.LUGBOOK_FIND_ENTRIES ?? 20_000);
+const SHOP = 'bench';
+const TOPICS = ['wire', 'fuse', 'battery', 'solar', 'tank', 'axle', 'heat', 'inverter', 'shore', 'beam'];
+const THINGS = ['fridge', 'pump', 'roof fan', 'heater', 'lights', 'inverter', 'outlet', 'compressor'];
+const PEOPLE = 20;
+const BUILDS = 50;
+const START_MS = Date.UTC(2024, 0, 1);
+
+type Flat = Readonly<Record<string, unknown>>;
+
+/** RFC 8785 for what is written here: plain objects, whose keys are sorted. */
+function canonical(value: unknown): string {
+	if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+	const members = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+	return `{${members.map(([key, member]) => `${JSON.stringify(key)}:${canonical(member)}`).join(',')}}`;
+}
+
+const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
+
+const people = Array.from({ length: PEOPLE }, (_, at) => {
+	const id = `U${at}`;
+	const tagSalt = sha256(`key ${at}`);
+	const tag = createHmac('sha256', tagSalt)
+		.update(JSON.stringify([SHOP, id]))
+		.digest('hex')
+		.slice(0, 32);
+	return { id, name: `Person ${at}`, tagSalt, tag };
+});
+
+/** Entry `number`: words that all have, that some have, and one that it has alone. */
+function fieldsOf(number: number): { chained: Flat; erasable: Flat } {
+	const person = people[number % PEOPLE] as (typeof people)[number];
+	const topic = TOPICS[number % TOPICS.length] as string;
+	const thing = THINGS[number % THINGS.length] as string;
+	const salt = sha256(`salt ${number}`);
+	const text = `${topic} for the ${thing}, ${number % 97} A at 12 V over ${number % 41} ft, job ${wordOf(number)}`;
+	const part = { personId: person.id, personName: person.name, text, salt };
+	const chained = {
+		...{ shop: SHOP, number, kind: 'exchange', delivery: `d${number}`, platform: 'terminal' },
+		...{ channel: `c${number % 7}`, thread: null, build: `van ${number % BUILDS}`, topic },
+		...{ at: new Date(START_MS + number * 60_000).toISOString(), follows: null, replaces: null },
+		...{ state: number % 11 === 0 ? 'needs-input' : 'answered', personTag: person.tag },
+		commitment: sha256(canonical(part)),
+		body: {
+			version: '1',
+			answer: {
+				status: 'answered',
+				headline: `${number % 20} AWG copper, ${number % 90} A fuse`,
+				because: 'x'.repeat(300),
+			},
+		},
+	};
+	return { chained, erasable: { ...part, tagSalt: person.tagSalt } };
+}
+
+/** A word of letters that one entry alone has. */
+function wordOf(number: number): string {
+	return `q${[...String(number)].map((digit) => 'abcdefghij'[Number(digit)]).join('')}q`;
+}
+
+/** The lines of an export, each with the hash of the one before. */
+function* lines(): Generator<string> {
+	let previousHash = '0'.repeat(64);
+	// The header names the last hash, so a first walk through the chain finds it.
+	for (let number = 1; number <= ENTRIES; number += 1) {
+		previousHash = sha256(canonical({ ...fieldsOf(number).chained, format: 1, previousHash }));
+	}
+	yield canonical({ format: 'lugbook-log-1', shop: SHOP, head: { number: ENTRIES, hash: previousHash } });
+	previousHash = '0'.repeat(64);
+	for (let number = 1; number <= ENTRIES; number += 1) {
+		const { chained, erasable } = fieldsOf(number);
+		const hash = sha256(canonical({ ...chained, format: 1, previousHash }));
+		const { shop: _, ...fields } = chained;
+		yield JSON.stringify({ ...fields, previousHash, hash, erasable });
+		previousHash = hash;
+	}
+}
+
+const middle = Math.ceil(ENTRIES / 2);
+const answers = { kinds: ['exchange'], states: ['answered'], limit: 8 } as const satisfies FindOptions;
+const day = (offset: number) => new Date(START_MS + middle * 60_000 + offset * 86_400_000).toISOString();
+
+const searches: Readonly<Record<string, FindOptions>> = {
+	'a word of one entry': { words: wordOf(middle) },
+	'a word of none': { words: 'zzzz' },
+	'a word of every tenth': { words: 'battery' },
+	'a word of all': { words: 'job' },
+	'two common words': { words: 'fridge wire' },
+	'the beginning of a word': { words: 'compr' },
+	'the beginning of every third word': { words: 'in' },
+	'words and a build': { words: 'pump', build: 'van 9' },
+	'words and a person': { words: 'battery', personId: 'U2' },
+	'words and a day': { words: 'fuse', from: day(0), to: day(1) },
+	'a rare word and a state': { words: wordOf(11), states: ['needs-input'] },
+	'words together that none has': { words: 'battery wire' },
+};
+const pages: Readonly<Record<string, FindOptions>> = {
+	'newest of the shop': {},
+	'in the middle of the shop': { cursor: `newest:${middle}` },
+	'last of the shop': { cursor: 'newest:9' },
+	'newest of a build': { build: 'van 7' },
+	'in the middle of a topic': { topic: 'solar', cursor: `newest:${middle}` },
+	'a person on a day': { personId: 'U3', from: day(0), to: day(1) },
+	'a topic of a build last year': { topic: 'fuse', build: 'van 1', to: day(-100) },
+	'in the middle of a channel': { channel: 'c3', cursor: `newest:${middle}` },
+};
+
+/** @param settle what the database does by itself after a while */
+async function measured(url: string, settle: () => Promise<unknown>): Promise<string> {
+	const log = await openLog(url, { searchable: headlineOf });
+	try {
+		const startMs = performance.now();
+		await log.import(lines());
+		await settle();
+		const seconds = (performance.now() - startMs) / 1000;
+		const figures = [`${ENTRIES} entries taken in within ${seconds.toFixed(0)} s`];
+		figures.push(await slowest('full text', log, searches), await slowest('page by cursor', log, pages));
+		return figures.join('; ');
+	} finally {
+		await log.close();
+	}
+}
+
+function headlineOf(body: unknown): string {
+	return String((body as { answer: { headline: string } }).answer.headline);
+}
+
+/** The slowest of several questions, each the least of seven runs; the others stand behind it. */
+async function slowest(
+	what: string,
+	log: Log,
+	questions: Readonly<Record<string, FindOptions>>,
+): Promise<string> {
+	const times: { name: string; ms: number; count: number }[] = [];
+	for (const [name, options] of Object.entries(questions)) {
+		let count = 0;
+		const ms = await leastMs(async () => {
+			count = (await log.find(SHOP, { ...answers, ...options })).entries.length;
+		});
+		times.push({ name, ms, count });
+	}
+	times.sort((a, b) => b.ms - a.ms);
+	const list = times.map(({ name, ms, count }) => `${name} ${ms.toFixed(1)} ms (${count})`).join(', ');
+	return `${what} at most ${times[0]?.ms.toFixed(1)} ms: ${list}`;
+}
+
+/** The server gathers its statistics within a minute of many changes. */
+async function analyzed(url: string): Promise<void> {
+	const client = new pg.Client(url);
+	await client.connect();
+	await client.query('analyze');
+	await client.end();
+}
+
+export const benches: readonly Bench[] = [
+	{
+		name: `finding among ${ENTRIES} entries on SQLite`,
+		target: 'full text and page under 50 ms',
+		run: async () => {
+			const folder = await mkdtemp(join(tmpdir(), 'lugbook-find-'));
+			try {
+				return await measured(`sqlite:${join(folder, 'log.db')}`, async () => undefined);
+			} finally {
+				await rm(folder, { recursive: true });
+			}
+		},
+	},
+	{
+		name: `finding among ${ENTRIES} entries on PostgreSQL`,
+		target: 'full text and page under 50 ms',
+		run: async () => {
+			const cluster = await Cluster.start();
+			try {
+				const url = await cluster.freshDatabase();
+				return await measured(url, () => analyzed(url));
+			} finally {
+				await cluster.remove();
+			}
+		},
+	},
+];

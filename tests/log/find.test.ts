@@ -1,0 +1,118 @@
+/** Finding where there are more entries than are looked through one by one: against a plain filter over all of them. */
+
+import { type Entry, type FindOptions, type Log, openLog } from '@lugbook/log';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { DIALECTS } from './databases.js';
+import { entryOf } from './entries.js';
+
+const ENTRIES = 2500;
+const START_MS = Date.UTC(2026, 0, 1);
+
+describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
+	let log: Log;
+	let remove: () => Promise<void>;
+	let all: Entry[];
+
+	beforeAll(async () => {
+		const fresh = await dialect.fresh();
+		remove = fresh.remove;
+		log = await openLog(fresh.url);
+		for (let at = 1; at <= ENTRIES; at += 1) {
+			// A clock that is put back now and then: days and numbers do not run side by side.
+			const clockMs = START_MS + at * 600_000 - (at % 50 === 0 ? 5 * 86_400_000 : 0);
+			const words = [
+				'job',
+				at % 3 === 0 ? 'pump' : 'fan',
+				at <= 40 ? 'early' : '',
+				at === 1234 ? 'single' : '',
+			];
+			await log.append(
+				entryOf({
+					text: words.join(' '),
+					build: at % 2 === 0 ? 'heron' : 'egret',
+					personId: `U${at % 4}`,
+					personName: `Person ${at % 4} ${at < 10 ? 'before' : 'now'}`,
+					at: new Date(clockMs).toISOString(),
+					follows: at % 7 === 0 ? at - 6 : null,
+				}),
+			);
+			if (at % 5 === 0) await log.append(entryOf({ shop: 'other', text: 'job pump early single' }));
+		}
+		all = [];
+		await log.fold('local', {}, null, (_, entry) => {
+			all.push(entry);
+			return null;
+		});
+	});
+	afterAll(async () => {
+		await log.close();
+		await remove();
+	});
+
+	const instantOf = (day: number) => new Date(START_MS + day * 86_400_000).toISOString();
+	const has = (...words: string[]) => {
+		return (entry: Entry) => words.every((word) => entry.text.split(' ').includes(word));
+	};
+	const cases: readonly [string, FindOptions, (entry: Entry) => boolean][] = [
+		['a word of all', { words: 'job' }, has('job')],
+		['a word of every third', { words: 'pump' }, has('pump')],
+		['a word of the oldest alone', { words: 'early' }, has('early')],
+		['a word of one', { words: 'single' }, has('single')],
+		['a word of none', { words: 'zzz' }, () => false],
+		['two words', { words: 'early pump' }, has('early', 'pump')],
+		['two words that none has together', { words: 'fan pump' }, () => false],
+		[
+			'words and a build',
+			{ words: 'early', build: 'heron' },
+			(entry) => has('early')(entry) && entry.build === 'heron',
+		],
+		['days', { from: instantOf(3), to: instantOf(4) }, ({ at }) => at >= instantOf(3) && at < instantOf(4)],
+		[
+			'a word and days',
+			{ words: 'pump', from: instantOf(10) },
+			(entry) => has('pump')(entry) && entry.at >= instantOf(10),
+		],
+		['days of nobody', { from: instantOf(400), words: 'job' }, () => false],
+		['numbers', { numbers: [3, 2400, 7, 9999] }, ({ number }) => [3, 2400, 7].includes(number)],
+		[
+			'several that are followed',
+			{ follows: [1, 8, 2388] },
+			({ follows }) => [1, 8, 2388].includes(follows ?? 0),
+		],
+		['none that are followed', { follows: [] }, () => false],
+	];
+
+	test.each(cases)('%s: every one, once, in both orders, page by page', async (_, options, holds) => {
+		const expected = all.filter(holds).map(({ number }) => number);
+		for (const order of ['oldest', 'newest'] as const) {
+			for (const limit of [500, 37]) {
+				const found: number[] = [];
+				let cursor: string | null = null;
+				do {
+					const page: Awaited<ReturnType<Log['find']>> = await log.find('local', {
+						...options,
+						...{ order, limit, cursor },
+					});
+					expect(page.entries.length).toBeLessThanOrEqual(limit);
+					found.push(...page.entries.map(({ number }) => number));
+					cursor = page.next;
+				} while (cursor !== null);
+				expect(found).toEqual(order === 'oldest' ? expected : expected.toReversed());
+			}
+		}
+	});
+
+	test('people of a shop have their newest name; who is forgotten is none of them', async () => {
+		const names = async () => (await log.people('local')).map(({ id, name }) => [id, name]);
+		expect(await names()).toEqual([
+			['U0', 'Person 0 now'],
+			['U1', 'Person 1 now'],
+			['U2', 'Person 2 now'],
+			['U3', 'Person 3 now'],
+		]);
+		expect((await log.people('local'))[1]?.tag).toBe(all[0]?.personTag);
+		await log.forget('local', 'U2');
+		expect((await names()).map(([id]) => id)).toEqual(['U0', 'U1', 'U3']);
+		expect(await log.people('nowhere')).toEqual([]);
+	});
+});
