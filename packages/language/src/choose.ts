@@ -1,6 +1,7 @@
 import type { AnyTopic, Field, Fields, KindName } from '@lugbook/core';
 import { type Element, meaningsFor, type PhraseTable } from './elements.js';
 import { markingsIn } from './markings.js';
+import type { Meaning } from './vocabulary.js';
 
 export interface Candidate {
 	readonly topic: AnyTopic;
@@ -10,12 +11,17 @@ export interface Candidate {
 }
 
 /** The kinds of quantity a topic can place, with those of its list items. */
+const kindsKnown = new WeakMap<Fields, ReadonlySet<KindName>>();
+
 function kindsOf(fields: Fields): ReadonlySet<KindName> {
+	const known = kindsKnown.get(fields);
+	if (known !== undefined) return known;
 	const kinds = new Set<KindName>();
 	for (const field of Object.values(fields)) {
 		if (field.type.sort === 'quantity') kinds.add(field.type.kind);
 		if (field.type.sort === 'list') for (const kind of kindsOf(field.type.item)) kinds.add(kind);
 	}
+	kindsKnown.set(fields, kinds);
 	return kinds;
 }
 
@@ -70,20 +76,32 @@ const unnamedShare = 0.65;
 
 type TopicMeanings = ReturnType<typeof meaningsFor>;
 
+interface Shared {
+	/** how many topics know the phrase, and how many it asks for */
+	readonly sharing: number;
+	readonly askedFor: number;
+}
+
+const sharedKnown = new WeakMap<readonly Meaning[], Shared>();
+
+function topicsOf(meanings: readonly Meaning[]): Shared {
+	const known = sharedKnown.get(meanings);
+	if (known !== undefined) return known;
+	const count = (counts: (meaning: Meaning) => boolean) =>
+		new Set(meanings.flatMap((meaning) => ('topic' in meaning && counts(meaning) ? meaning.topic : []))).size;
+	const shared = {
+		sharing: count(({ means }) => means !== 'covered'),
+		askedFor: count(({ means }) => means === 'topic'),
+	};
+	sharedKnown.set(meanings, shared);
+	return shared;
+}
+
 /** Words that ask for the topic weigh most; the more topics share a phrase, the less it says. */
 function wordWeight(element: Extract<Element, { type: 'phrase' }>, asTopic: TopicMeanings | null): number {
-	const sharing = new Set(
-		element.meanings.flatMap((meaning) =>
-			'topic' in meaning && meaning.means !== 'covered' ? meaning.topic : [],
-		),
-	).size;
+	const { sharing, askedFor } = topicsOf(element.meanings);
 	if (asTopic !== null) {
 		const rank = Math.min(...asTopic.map((one) => (one.means === 'topic' ? one.rank : 99)));
-		const askedFor = new Set(
-			element.meanings
-				.filter((meaning) => meaning.means === 'topic')
-				.map((meaning) => ('topic' in meaning ? meaning.topic : '')),
-		).size;
 		const strength = Math.max(2.5, 4 - 0.15 * rank) + 0.4 * (element.phrase.split(' ').length - 1);
 		// A word that is equipment to other topics ("battery", "inverter") asks for its own less plainly.
 		return Math.max(1.2, strength / Math.sqrt(askedFor) / (1 + 0.12 * (sharing - askedFor)));

@@ -69,9 +69,7 @@ export class PhraseTable {
 	/** "a gas stove": what the topic knows from a later word on reaches further than "a gas". */
 	#outgrown(run: readonly WordAt[], whole: PhraseMatch, topic: string | null): boolean {
 		return run.slice(1, whole.length).some(({ index }, skipped) => {
-			const own = this.#at
-				.get(index)
-				?.matches.find((one) => one.meanings.some((meaning) => concerns(meaning, topic)));
+			const own = this.#at.get(index)?.matches.find((one) => concerns(one.meanings, topic));
 			return own !== undefined && skipped + 1 + own.length > whole.length;
 		});
 	}
@@ -87,7 +85,7 @@ export class PhraseTable {
 				index += 1;
 				continue;
 			}
-			const match = place.matches.find((one) => one.meanings.some((meaning) => concerns(meaning, topic)));
+			const match = place.matches.find((one) => concerns(one.meanings, topic));
 			const [longest] = place.matches;
 			// "engine bay" is one value: a topic that knows but "engine" must not take half of it.
 			const whole = longest !== undefined && longest !== match && isValue(longest, topic) ? longest : null;
@@ -129,8 +127,33 @@ export class PhraseTable {
 	}
 }
 
-function concerns(meaning: Meaning, topic: string | null): boolean {
-	return topic === null || !('topic' in meaning) || meaning.topic === topic;
+type TopicMeaning = Exclude<Meaning, { means: 'filler' | 'month' | 'said' }>;
+
+interface ByTopic {
+	readonly topics: ReadonlyMap<string, readonly TopicMeaning[]>;
+	/** it means something whatever the topic */
+	readonly always: boolean;
+}
+
+const byTopic = new WeakMap<readonly Meaning[], ByTopic>();
+
+/** The meanings of a phrase by topic; worked out once a phrase. */
+function sorted(meanings: readonly Meaning[]): ByTopic {
+	const known = byTopic.get(meanings);
+	if (known !== undefined) return known;
+	const topics = new Map<string, TopicMeaning[]>();
+	for (const meaning of meanings) {
+		if ('topic' in meaning) topics.set(meaning.topic, [...(topics.get(meaning.topic) ?? []), meaning]);
+	}
+	const made = { topics, always: meanings.some((meaning) => !('topic' in meaning)) };
+	byTopic.set(meanings, made);
+	return made;
+}
+
+function concerns(meanings: readonly Meaning[], topic: string | null): boolean {
+	if (topic === null) return true;
+	const { topics, always } = sorted(meanings);
+	return always || topics.has(topic);
 }
 
 /** A phrase of several words that is a value to some subject, written as it is. */
@@ -170,16 +193,11 @@ function wordRun(tokens: readonly Token[], from: number): WordAt[] {
 }
 
 /** What a phrase means within one topic. */
-export function meaningsFor(
-	element: Element,
-	topic: string,
-): Exclude<Meaning, { means: 'filler' | 'month' | 'said' }>[] {
-	if (element.type !== 'phrase') return [];
-	return element.meanings.filter(
-		(meaning): meaning is Exclude<Meaning, { means: 'filler' | 'month' | 'said' }> =>
-			'topic' in meaning && meaning.topic === topic,
-	);
+export function meaningsFor(element: Element, topic: string): readonly TopicMeaning[] {
+	return element.type === 'phrase' ? (sorted(element.meanings).topics.get(topic) ?? none) : none;
 }
+
+const none: readonly TopicMeaning[] = [];
 
 export function isFiller(element: Element): boolean {
 	return element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'filler');

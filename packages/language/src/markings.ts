@@ -19,16 +19,27 @@ export function wholeMarkings(fields: Fields, message: string): Marking[] {
 	return whole.toSorted((a, b) => a.start - b.start);
 }
 
-const compiled = new Map<string, RegExp>();
+/** The patterns of a subject's fields, made once. */
+const compiled = new WeakMap<Fields, readonly { readonly name: string; readonly pattern: RegExp }[]>();
+
+function patternsOf(fields: Fields): readonly { readonly name: string; readonly pattern: RegExp }[] {
+	const known = compiled.get(fields);
+	if (known !== undefined) return known;
+	const made = Object.entries(fields).flatMap(([name, { type }]) =>
+		type.sort === 'text' && type.pattern !== null ? { name, pattern: new RegExp(type.pattern, 'giu') } : [],
+	);
+	compiled.set(fields, made);
+	return made;
+}
 
 /** The markings of text fields that a message holds, by the patterns their fields declare. */
 export function markingsIn(fields: Fields, message: string): Marking[] {
+	const patterns = patternsOf(fields);
+	// Every marking holds a figure.
+	if (patterns.length === 0 || !/[\d½¼¾]|half|three/i.test(message)) return [];
 	const text = plain(message);
 	const found: Marking[] = [];
-	for (const [name, { type }] of Object.entries(fields)) {
-		if (type.sort !== 'text' || type.pattern === null) continue;
-		const pattern = compiled.get(type.pattern) ?? new RegExp(type.pattern, 'giu');
-		compiled.set(type.pattern, pattern);
+	for (const { name, pattern } of patterns) {
 		for (const match of text.matchAll(pattern)) {
 			found.push({ name, start: match.index, end: match.index + match[0].length });
 		}

@@ -29,6 +29,8 @@ const replacements: Readonly<Record<string, string>> = {
  * character: positions in the result are positions in the message.
  */
 export function plain(message: string): string {
+	// Asked for by every step of a reading, one message at a time.
+	if (message === last.message) return last.text;
 	let text = '';
 	for (let index = 0; index < message.length; index += 1) {
 		const unit = message[index] as string;
@@ -36,5 +38,8 @@ export function plain(message: string): string {
 		const lower = replaced.toLowerCase();
 		text += lower.length === 1 ? lower : replaced;
 	}
+	last = { message, text };
 	return text;
 }
+
+let last = { message: '', text: '' };
