@@ -91,7 +91,12 @@ export function rephraser(
 				if (whole !== null || mark === undefined) return whole ?? rephrase(piece, depth + 1);
 				return rephrase(piece.slice(0, -1), depth + 1) + mark;
 			});
-			if (told.some((piece, index) => piece !== pieces[index])) return told.join(' ');
+			const changed = told.filter((piece, index) => piece !== pieces[index]).length;
+			// A list half in one language and half in another is worse than one in English.
+			const needed = apart.source.includes('[.?!]')
+				? 1
+				: pieces.filter((piece) => /\p{L}{4}/u.test(piece)).length;
+			if (changed > 0 && changed >= needed) return told.join(' ');
 		}
 		return null;
 	};
