@@ -67,7 +67,14 @@ export async function startDiscordBot({
 		onFatal?.();
 	});
 	client.on(Events.ShardReconnecting, () => log.warn('the connection was lost; connecting again'));
-	const platform = new DiscordPlatform(client.rest, settings.leads, log, nowMs);
+	const platform = new DiscordPlatform(
+		client.rest,
+		settings.token,
+		() => client.user?.id,
+		settings.leads,
+		log,
+		nowMs,
+	);
 	const desk = new Desk({
 		chat,
 		platform,

@@ -27,7 +27,10 @@ export class DiscordPlatform implements Platform {
 	readonly name = NAME;
 
 	constructor(
-		readonly rest: REST,
+		private readonly rest: REST,
+		private readonly token: string,
+		/** the bot's own id, once it is connected */
+		private readonly botId: () => string | undefined,
 		private readonly leads: Leads,
 		private readonly log: ProgramLog,
 		private readonly nowMs: () => number,
@@ -42,8 +45,13 @@ export class DiscordPlatform implements Platform {
 		return parsed.success ? this.way(parsed.data) : null;
 	}
 
-	way(place: ConstructorParameters<typeof RestWay>[1]): RestWay {
-		return new RestWay(this.rest, place, this.nowMs);
+	way(place: DiscordPlace): RestWay {
+		return new RestWay(this.#authorised(), place, this.botId, this.nowMs);
+	}
+
+	/** The library forgets the token at the first 401, and could then send nothing more until the program starts anew. */
+	#authorised(): REST {
+		return this.rest.setToken(this.token);
 	}
 
 	warn(error: unknown, what: string): void {
@@ -63,6 +71,6 @@ export class DiscordPlatform implements Platform {
 		if (first === undefined) return;
 		const { attachments: _, ...body } = asBody({ ...first, files: [] }).body;
 		// Without a word about attachments, what was attached stays.
-		await this.rest.patch(Routes.channelMessage(channel, message), { body });
+		await this.#authorised().patch(Routes.channelMessage(channel, message), { body });
 	}
 }

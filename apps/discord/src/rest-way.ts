@@ -1,12 +1,13 @@
 /**
  * The way to a place by the platform's REST API alone: answers to messages, and whatever another process noted. Every
  * message carries a nonce made of the question's id: when an answer was lost on the way and is sent again, the platform
- * gives back the first message in place of a second, for some minutes.
+ * gives back the first message in place of a second, for some minutes. After that the bot looks for it in the channel.
  */
 
 import { assumedInputs, type Reply, type ShownAt, type Way } from '@lugbook/chat';
 import { DiscordAPIError, MessageFlags, type REST, Routes } from 'discord.js';
 import { z } from 'zod';
+import { CONTENT_CHARACTERS_MAX } from './limits.js';
 import { asBody, type Page, pagesOf, textPage } from './render.js';
 
 /** Where a question stood, as it is noted for whoever shows the answer. */
@@ -25,12 +26,20 @@ export const placeSchema = z.object({
 export type DiscordPlace = z.infer<typeof placeSchema>;
 
 const TOKEN_MS = 15 * 60 * 1000;
+/** the platform knows a nonce for "the past few minutes" (resources/message.mdx); we trust it this long [ms] */
+const NONCE_MS = 2 * 60 * 1000;
+/** messages after the question that are looked through, the most the platform gives at once */
+const LOOKED_THROUGH = 100;
+const SENT_AGAIN = '-# Sent again, as it was not certain that it had arrived: you may have it twice.';
 const TRIES = 3;
 const FIRST_WAIT_MS = 300;
 
 interface Sent {
 	readonly id: string;
 	readonly flags?: number;
+	readonly content?: string;
+	readonly author?: { readonly id: string };
+	readonly message_reference?: { readonly message_id?: string };
 }
 
 /**
@@ -52,6 +61,7 @@ export class RestWay implements Way {
 	constructor(
 		private readonly rest: REST,
 		private readonly place: DiscordPlace,
+		private readonly botId: () => string | undefined,
 		private readonly nowMs: () => number,
 	) {}
 
@@ -65,8 +75,17 @@ export class RestWay implements Way {
 		if (interaction !== null && reply.audience === 'asker') return await this.#inPrivate(pages);
 		const [first, ...others] = pages;
 		if (first === undefined) throw new Error('a reply without a word');
-		const { id } = await this.#send(channel, first, '0');
-		for (const [at, page] of others.entries()) await this.#send(channel, page, `${at + 1}`);
+		const isNonceOver = mayBeShown && this.nowMs() - sinceMs > NONCE_MS;
+		const there = isNonceOver ? await this.#thereAlready(channel) : [];
+		const sent = async (page: Page, part: string) => {
+			const found = there?.find(({ content }) => content === page.content);
+			return found ?? (await this.#send(channel, there === null ? notedAgain(page) : page, part));
+		};
+		// The answer may read a little otherwise when it is worked out again; what it replies to stays the same.
+		const { message } = this.place;
+		const isAnswer = ({ message_reference: at }: Sent) => message !== null && at?.message_id === message;
+		const { id } = there?.find(isAnswer) ?? (await sent(first, '0'));
+		for (const [at, page] of others.entries()) await sent(page, `${at + 1}`);
 		return { channel, message: id };
 	}
 
@@ -74,6 +93,20 @@ export class RestWay implements Way {
 		// What is said to the asker of a command alone can be said in private only, once its token is gone.
 		if (this.place.interaction !== null) await this.#inPrivate([textPage(text)]);
 		else await this.#send(this.place.channel, textPage(text), 'f');
+	}
+
+	/** The bot's messages after the question, oldest first; null where it may not look. */
+	async #thereAlready(channel: string): Promise<Sent[] | null> {
+		const query = new URLSearchParams({ after: this.place.delivery, limit: String(LOOKED_THROUGH) });
+		try {
+			const found = (await repeatedly(() =>
+				this.rest.get(Routes.channelMessages(channel), { query }),
+			)) as Sent[];
+			return found.filter(({ author }) => author?.id === this.botId()).reverse();
+		} catch (error) {
+			if (error instanceof DiscordAPIError) return null;
+			throw error;
+		}
 	}
 
 	/** What stands as the answer to an interaction already, or may still be put there; null where there is none. */
@@ -91,7 +124,11 @@ export class RestWay implements Way {
 			if (error instanceof DiscordAPIError && error.status === 404) return null;
 			throw error;
 		}
-		const isWaiting = ((original.flags ?? 0) & MessageFlags.Loading) !== 0;
+		const has = (flag: MessageFlags) => ((original.flags ?? 0) & flag) !== 0;
+		// What was said to the asker alone when the answer could not be shown is not the answer.
+		const isAnswer = reply.audience === 'asker' && original.content === first?.content;
+		if (has(MessageFlags.Ephemeral) && !has(MessageFlags.Loading) && !isAnswer) return null;
+		const isWaiting = has(MessageFlags.Loading);
 		if (!isWaiting || first === undefined) return original.id;
 		// A deferred answer can't be made private any more: then the notice goes, and the asker hears it in private.
 		if (reply.audience === 'asker') {
@@ -129,4 +166,10 @@ export class RestWay implements Way {
 			this.rest.post(Routes.channelMessages(channel), { body: whole, files }),
 		)) as Sent;
 	}
+}
+
+/** A page that may stand there already, saying so. */
+function notedAgain(page: Page): Page {
+	const content = `${page.content}\n${SENT_AGAIN}`;
+	return content.length > CONTENT_CHARACTERS_MAX ? page : { ...page, content };
 }

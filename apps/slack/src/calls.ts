@@ -11,6 +11,7 @@ const PAUSE_MAX_S = 120;
 /** messages that are looked through for one that may have been posted already */
 const LOOKED_THROUGH = 50;
 const METADATA_EVENT = 'lugbook_answer';
+const BLOCK_ID = 'lugbook-answer-';
 
 /** What became of a call that failed. */
 type Failure =
@@ -71,8 +72,8 @@ export interface Post {
 }
 
 /**
- * Posts a message once. After a failure that leaves open whether it was posted, it is looked for by its metadata
- * before it is posted again; where the app's scopes don't let it look, `again` says so in the message.
+ * Posts a message once. After a failure that leaves open whether it was posted, it is looked for by its mark before it
+ * is posted again; where the app's scopes don't let it look, `again` says so in the message.
  * @returns its ts
  */
 export async function postOnce(
@@ -96,7 +97,7 @@ export async function postOnce(
 				client.chat.postMessage({
 					...place,
 					text: body.text,
-					blocks: body.blocks,
+					blocks: marked(body.blocks, post.id),
 					metadata,
 					unfurl_links: false,
 					unfurl_media: false,
@@ -125,12 +126,55 @@ async function repeatedlyWhileBusy<T>(call: () => Promise<T>): Promise<T> {
 	}
 }
 
-/** Metadata are seen by every app of the workspace: they hold a hash and no id of a person or a message. */
+/** Says something to one person, which can't be looked for: said again where it is open whether it was said. */
+export async function sayAlone(
+	client: webApi.WebClient,
+	place: { readonly channel: string; readonly user: string; readonly thread: string | null },
+	page: Pick<Post, 'text' | 'blocks'>,
+	again: (page: Pick<Post, 'text' | 'blocks'>) => Pick<Post, 'text' | 'blocks'>,
+): Promise<void> {
+	const { channel, user, thread } = place;
+	const where = { channel, user, ...(thread === null ? {} : { thread_ts: thread }) };
+	let body = page;
+	for (let tries = 0; ; ) {
+		try {
+			const { text, blocks } = body;
+			await repeatedlyWhileBusy(() => client.chat.postEphemeral({ ...where, text, blocks }));
+			return;
+		} catch (error) {
+			if (failureOf(error).kind !== 'unsure' || tries >= TRIES_AGAIN) throw error;
+			tries += 1;
+			body = again(page);
+			await wait(FIRST_WAIT_MS * 2 ** tries);
+		}
+	}
+}
+
+/**
+ * The blocks with a mark by which the message is found again. Metadata say the same, but a response_url does not take
+ * them.
+ */
+export function marked(blocks: types.KnownBlock[], id: string): types.KnownBlock[] {
+	const [first, ...others] = blocks;
+	return first === undefined ? [] : [{ ...first, block_id: BLOCK_ID + nameOf(id) }, ...others];
+}
+
+/** Marks are seen by every app of the workspace: they hold a hash and no id of a person or a message. */
 function nameOf(id: string): string {
 	return createHash('sha256').update(id).digest('hex').slice(0, 32);
 }
 
 type Found = { readonly ts: string } | 'absent' | 'unknown';
+
+/** The bot may not look there. Anything else that hinders it passes. */
+const MAY_NOT_LOOK = new Set([
+	'missing_scope',
+	'no_permission',
+	'not_allowed_token_type',
+	'not_in_channel',
+	'channel_not_found',
+	'thread_not_found',
+]);
 
 async function lookFor(client: webApi.WebClient, { channel, thread, id }: Post): Promise<Found> {
 	try {
@@ -141,13 +185,18 @@ async function lookFor(client: webApi.WebClient, { channel, thread, id }: Post):
 				: client.conversations.replies({ ...question, ts: thread }),
 		);
 		const found = messages.find((message) => {
-			const { metadata } = message as {
+			const { metadata, blocks } = message as {
 				metadata?: { event_type?: string; event_payload?: { id?: unknown } };
+				blocks?: { block_id?: unknown }[];
 			};
-			return metadata?.event_type === METADATA_EVENT && metadata.event_payload?.id === nameOf(id);
+			const isMarked = blocks?.[0]?.block_id === BLOCK_ID + nameOf(id);
+			return (
+				isMarked || (metadata?.event_type === METADATA_EVENT && metadata.event_payload?.id === nameOf(id))
+			);
 		});
 		return found?.ts === undefined ? 'absent' : { ts: found.ts };
-	} catch {
-		return 'unknown';
+	} catch (error) {
+		if (MAY_NOT_LOOK.has(refusalOf(error) ?? '')) return 'unknown';
+		throw error;
 	}
 }

@@ -3,9 +3,9 @@
 import { assumedInputs, type Reply, type ReplyFile, type ShownAt, type Way } from '@lugbook/chat';
 import type { webApi } from '@slack/bolt';
 import { z } from 'zod';
-import { failureOf, postOnce, refusalOf, repeatedly, wait } from './calls.js';
+import { failureOf, marked, postOnce, refusalOf, repeatedly, sayAlone, wait } from './calls.js';
 import { ALT_TEXT_CHARACTERS_MAX, FILE_BYTES_MAX, POSTS_PER_RESPONSE_URL_MAX } from './limits.js';
-import { asPost, bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
+import { bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
 
 /** Where a question stood, as it is noted for whoever shows the answer. */
 export const placeSchema = z.object({
@@ -42,7 +42,7 @@ export class SlackWay implements Way {
 		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
 		if (reply.audience === 'asker' && !this.#isPrivate) {
-			for (const page of [first, ...others]) await this.#toAsker(page);
+			for (const [at, page] of [first, ...others].entries()) await this.#toAsker(page, `${at}`);
 			// A file would be seen by the whole channel.
 			if ((reply.files ?? []).length > 0) {
 				await this.tell('The file is for you alone: ask me in a direct message, and I send it there.');
@@ -68,11 +68,9 @@ export class SlackWay implements Way {
 
 	async tell(text: string): Promise<void> {
 		const page = textPage(text);
-		if (!this.#isPrivate) return await this.#toAsker(page);
-		const { channel, thread } = this.place;
-		await repeatedly(() =>
-			this.client.chat.postMessage({ channel, ...page, ...(thread === null ? {} : { thread_ts: thread }) }),
-		);
+		if (!this.#isPrivate) return await this.#toAsker(page, text);
+		const { channel, thread, delivery } = this.place;
+		await postOnce(this.client, { channel, thread, id: `${delivery} ${text}`, ...page }, false, notedAgain);
 	}
 
 	get #isPrivate(): boolean {
@@ -93,7 +91,7 @@ export class SlackWay implements Way {
 		} catch (error) {
 			const refusal = refusalOf(error) ?? '';
 			if (NOT_THERE.has(refusal) && this.#canRespond) {
-				await this.#respond(page, 'in_channel');
+				await this.#respond(mayBeShown ? { ...page, ...notedAgain(page) } : page, post.id, 'in_channel');
 				return null;
 			}
 			// A message the platform refuses for its blocks is shown as its text: better plain than not at all.
@@ -103,17 +101,18 @@ export class SlackWay implements Way {
 		}
 	}
 
-	async #toAsker(page: Page): Promise<void> {
-		const { channel, user, thread } = this.place;
+	/** @param part which piece of what is said to the asker this is */
+	async #toAsker(page: Page, part: string): Promise<void> {
+		let body = page;
 		if (this.#canRespond) {
 			try {
-				return await this.#respond(page, 'ephemeral');
+				return await this.#respond(page, `${this.place.delivery} ${part}`, 'ephemeral');
 			} catch (error) {
 				this.warn(error, 'a response_url did not take an answer');
+				if (!(error instanceof Refused)) body = { ...page, ...notedAgain(page) };
 			}
 		}
-		const where = { channel, user, ...(thread === null ? {} : { thread_ts: thread }) };
-		await repeatedly(() => this.client.chat.postEphemeral({ ...where, ...asPost(page) }));
+		await sayAlone(this.client, this.place, body, notedAgain);
 	}
 
 	get #canRespond(): boolean {
@@ -126,9 +125,10 @@ export class SlackWay implements Way {
 		);
 	}
 
-	async #respond(page: Page, responseType: 'ephemeral' | 'in_channel'): Promise<void> {
+	/** @throws Refused where it was not shown; anything else leaves that open */
+	async #respond(page: Page, id: string, responseType: 'ephemeral' | 'in_channel'): Promise<void> {
 		const { responseUrl, thread } = this.place;
-		if (responseUrl === null) throw new Error('there is no response_url');
+		if (responseUrl === null) throw new Refused('there is no response_url');
 		for (let tries = 0; ; tries += 1) {
 			this.#uses += 1;
 			const answer = await fetch(responseUrl, {
@@ -137,7 +137,8 @@ export class SlackWay implements Way {
 				redirect: 'error',
 				signal: AbortSignal.timeout(10_000),
 				body: JSON.stringify({
-					...asPost(page),
+					text: page.text,
+					blocks: marked(page.blocks, id),
 					unfurl_links: false,
 					unfurl_media: false,
 					replace_original: false,
@@ -145,10 +146,11 @@ export class SlackWay implements Way {
 					...(thread === null ? {} : { thread_ts: thread }),
 				}),
 			});
-			if (answer.ok) return;
+			const text = await answer.text();
+			if (answer.ok && !/"ok"\s*:\s*false/.test(text)) return;
 			const isBusy = answer.status === 429 || answer.status >= 500;
 			if (!isBusy || tries >= 2 || !this.#canRespond) {
-				throw new Error(`a response_url answered with status ${answer.status}`);
+				throw new Refused(`a response_url answered with status ${answer.status}`);
 			}
 			await wait(Math.min(Number(answer.headers.get('retry-after') ?? 1), 60) * 1000);
 		}
@@ -183,6 +185,9 @@ export class SlackWay implements Way {
 		}
 	}
 }
+
+/** It was not shown, for certain. */
+class Refused extends Error {}
 
 /** The whole file, or null where it is larger than may be sent. */
 async function bytesOf({ bytes }: ReplyFile): Promise<Buffer | null> {

@@ -222,6 +222,11 @@ export class Gateway {
 		return [...this.sessions.values()].some((session) => session.socket !== undefined);
 	}
 
+	/** Whether an event told now reaches the client: at once, or when it resumes. */
+	get hasSession(): boolean {
+		return this.sessions.size > 0;
+	}
+
 	waitForIdentifies(count: number, timeoutMs = 10_000): Promise<number> {
 		return this.watch.until(
 			`identify no. ${count}`,

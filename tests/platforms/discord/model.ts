@@ -29,6 +29,8 @@ export interface DiscordChannel {
 	readonly recipient?: string;
 	/** whether the bot may write here */
 	botCanSend: boolean;
+	/** whether it may read what was written before */
+	botCanRead: boolean;
 	archived: boolean;
 	locked: boolean;
 }

@@ -59,6 +59,7 @@ const ROUTES: readonly (readonly [method: string, pattern: RegExp, name: string,
 	['GET', /^\/channels\/(\d+)$/, 'channel.get', true],
 	['POST', /^\/channels\/(\d+)\/typing$/, 'channel.typing', true],
 	['POST', /^\/channels\/(\d+)\/messages$/, 'channel.send', true],
+	['GET', /^\/channels\/(\d+)\/messages$/, 'channel.messages', true],
 	['GET', /^\/channels\/(\d+)\/messages\/(\d+)$/, 'channel.message', true],
 	['PATCH', /^\/channels\/(\d+)\/messages\/(\d+)$/, 'channel.edit', true],
 	['DELETE', /^\/channels\/(\d+)\/messages\/(\d+)$/, 'channel.delete', true],
@@ -165,6 +166,8 @@ export class Rest {
 				const path = { applicationId: first, token: second, messageId: third };
 				return this.at.interactions.webhookMessage(request.method, path, body, request.files);
 			}
+			case 'channel.messages':
+				return this.history(first, request.query);
 			default:
 				return this.inChannel(route.name, first, second, body, request.files);
 		}
@@ -185,6 +188,7 @@ export class Rest {
 			type: 1,
 			recipient: userId,
 			botCanSend: true,
+			botCanRead: true,
 			archived: false,
 			locked: false,
 		};
@@ -211,6 +215,21 @@ export class Rest {
 		}));
 		this.commands.set(guildId || 'global', kept);
 		return { status: 200, body: kept };
+	}
+
+	/** Newest first; private answers to interactions are in no history (resources/message.mdx). */
+	private history(channelId: string, query: URLSearchParams): Answer {
+		const channel = this.at.guild.channels.get(channelId);
+		if (!channel) return refusals.unknownChannel;
+		if (!channel.botCanRead) return refusals.missingAccess;
+		const after = BigInt(query.get('after') ?? '0');
+		const found = this.at.guild.messages.filter(
+			({ channelId: at, id, visibleTo, deleted }) =>
+				at === channelId && !deleted && visibleTo === undefined && BigInt(id) > after,
+		);
+		// With `after` the platform gives those next to it, still newest first.
+		const chosen = found.slice(0, Number(query.get('limit') ?? 50)).reverse();
+		return { status: 200, body: chosen.map((one) => messageObject(one, this.at.origin())) };
 	}
 
 	private inChannel(
@@ -279,6 +298,7 @@ export class Rest {
 			parentId: parent.id,
 			...(parent.guildId === undefined ? {} : { guildId: parent.guildId }),
 			botCanSend: true,
+			botCanRead: true,
 			archived: false,
 			locked: false,
 		};

@@ -277,10 +277,12 @@ export class DiscordStandIn {
 			type: 0,
 			guildId: channel.guildId ?? this.guildId,
 			botCanSend: channel.botCanSend ?? true,
+			botCanRead: true,
 			archived: false,
 			locked: false,
 		};
 		this.guild.channels.set(channel.id, added);
+		this.gateway.dispatch({ name: 'CHANNEL_CREATE', data: channelObject(added), intent: Intent.guilds });
 		return added;
 	}
 
@@ -536,6 +538,12 @@ export class DiscordStandIn {
 		if (from.replyTo && from.pingOnReply !== false) mentioned.add(from.replyTo.author.id);
 		this.tell('MESSAGE_CREATE', message, [...mentioned], from.replyTo);
 		return message;
+	}
+
+	/** The same message told once more. */
+	tellAgain(message: DiscordMessage): void {
+		const mentioned = [...message.content.matchAll(/<@!?(\d+)>/g)].map((match) => match[1] as string);
+		this.tell('MESSAGE_CREATE', message, mentioned);
 	}
 
 	/** A person mentions the bot in a channel. */
