@@ -362,7 +362,12 @@ async function runDiscord(all: readonly Schedule<DiscordEvent>[]) {
 	};
 	await Promise.all(
 		all.flatMap(({ questions, faults, events }, at) => {
-			for (const { route, fault, times } of faults) discord.faults.order(route, fault, times);
+			for (const { route, fault, times } of faults) {
+				// A platform that denies an answer it shows leaves nothing to go by.
+				if (route === 'webhook.get' && fault.kind === 'error' && fault.error === 'unknownInteraction')
+					continue;
+				discord.faults.order(route, fault, times);
+			}
 			return [
 				...questions.map((one) => ask(one, at)),
 				...events.map(async ({ event, afterMs }) => {
@@ -398,7 +403,12 @@ async function runDiscord(all: readonly Schedule<DiscordEvent>[]) {
 		).length;
 	const wrong = asked.flatMap(({ channel, one }) => {
 		const times = shownTo(channel, one);
-		return times === 1 ? [] : [`${one.kind} ${one.currentA} A of ${channel} shown ${times} times`];
+		const texts = discord.guild.messages
+			.filter((message) => message.channelId === channel)
+			.map((message) => `${message.origin}: ${discordText(message).slice(0, 200)}`);
+		return times === 1
+			? []
+			: [`${one.kind} ${one.currentA} A of ${channel} shown ${times} times: ${texts.join(' / ')}`];
 	});
 	expect(wrong).toEqual([]);
 	const words = (found: readonly { readonly text: string }[]) => found.map(({ text }) => text).toSorted();

@@ -62,7 +62,8 @@ export class InteractionWay implements Way {
 		} catch (error) {
 			if (!isGone(error)) throw error;
 			this.warn(error, 'the platform did not take the interaction any more; answered in the channel');
-			return await this.otherwise.show(reply, false);
+			// An earlier try of the same response may have got through all the same.
+			return await this.otherwise.show(reply, true);
 		}
 		try {
 			for (const page of others) {
