@@ -152,7 +152,7 @@ describe('what people read', () => {
 		discord.mention(`${QUESTION} ${hostile}`);
 		await expect.poll(() => discord.botMessages().length).toBe(2);
 		for (const message of discord.botMessages()) {
-			expect(message.content).toContain('everyone');
+			expect(message.content).toContain('bold');
 			expect(message.pings).toEqual({ everyone: false, users: [], roles: [] });
 		}
 		expect(discord.violations).toEqual([]);

@@ -151,7 +151,7 @@ describe('what people read', () => {
 	test('mentions and markup in a question are inert in the answer', async () => {
 		const { slack } = await slackShop();
 		await slack.mention(`${QUESTION} ${hostile}`);
-		const answer = await slack.waitForMessage(/everyone/);
+		const answer = await slack.waitForMessage(/bold/);
 		expect(JSON.stringify(answer.blocks)).not.toContain('mrkdwn');
 		expect(slack.violations).toEqual([]);
 	});

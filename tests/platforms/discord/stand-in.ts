@@ -270,6 +270,17 @@ export class DiscordStandIn {
 
 	/** @param channel with `guildId` in another server that has the app */
 	addChannel(channel: { id: string; name?: string; botCanSend?: boolean; guildId?: string }): DiscordChannel {
+		const added = this.put(channel);
+		this.gateway.dispatch({ name: 'CHANNEL_CREATE', data: channelObject(added), intent: Intent.guilds });
+		return added;
+	}
+
+	private put(channel: {
+		id: string;
+		name?: string;
+		botCanSend?: boolean;
+		guildId?: string;
+	}): DiscordChannel {
 		if (channel.guildId !== undefined) this.otherGuilds.add(channel.guildId);
 		const added: DiscordChannel = {
 			id: channel.id,
@@ -282,7 +293,6 @@ export class DiscordStandIn {
 			locked: false,
 		};
 		this.guild.channels.set(channel.id, added);
-		this.gateway.dispatch({ name: 'CHANNEL_CREATE', data: channelObject(added), intent: Intent.guilds });
 		return added;
 	}
 
@@ -597,7 +607,7 @@ export class DiscordStandIn {
 	/** A person starts a thread, from a message or from nothing. */
 	startThread(name: string, from: DiscordMessage | undefined = undefined): DiscordChannel {
 		const thread: DiscordChannel = {
-			...this.addChannel({ id: from?.id ?? this.ids.next(), name }),
+			...this.put({ id: from?.id ?? this.ids.next(), name }),
 			type: 11,
 			parentId: from?.channelId ?? this.channelId,
 		};
