@@ -6,7 +6,7 @@ import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 
-export interface Sentence {
+interface Sentence {
 	/** the sentence with its gaps numbered, as in the phrasebooks */
 	readonly key: string;
 	/** file and place of use: "topics/wire.ts finding" */

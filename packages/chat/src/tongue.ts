@@ -67,7 +67,7 @@ function ofLogged(entry: Entry | null): Omit<About, 'build'> {
 }
 
 /** What is known of the language before a message is answered. */
-export interface Tongue {
+interface Tongue {
 	readonly language: Language;
 	/** what its place remembers */
 	readonly known: Language | null;

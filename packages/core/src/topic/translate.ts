@@ -15,7 +15,7 @@ const phrasebooks: ReadonlyMap<Language, Phrasebook> = new Map([
 ]);
 
 /** The phrase as it stands in the books: the English sentence with its gaps numbered. */
-export function phraseKey(strings: readonly string[]): string {
+function phraseKey(strings: readonly string[]): string {
 	return strings.reduce((text, part, index) => `${text}{${index - 1}}${part}`);
 }
 
