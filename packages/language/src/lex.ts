@@ -82,6 +82,8 @@ interface LexOptions {
 	readonly degrees?: '°C' | '°F';
 	/** markings of the trade that are one piece ("6061-T6"), in order */
 	readonly whole?: readonly Placed[];
+	/** words that mean nothing here and are no two words typed as one ("forgot") */
+	readonly isOther?: (word: string) => boolean;
 }
 
 class Lexer {
@@ -90,6 +92,7 @@ class Lexer {
 	readonly #isWord: (word: string) => boolean;
 	readonly #degrees: '°C' | '°F';
 	readonly #whole: readonly Placed[];
+	readonly #isOther: (word: string) => boolean;
 	readonly #tokens: Token[] = [];
 	#at = 0;
 
@@ -99,6 +102,7 @@ class Lexer {
 		this.#isWord = isWord;
 		this.#degrees = options.degrees ?? '°C';
 		this.#whole = options.whole ?? [];
+		this.#isOther = options.isOther ?? (() => false);
 	}
 
 	run(): Token[] {
@@ -244,7 +248,7 @@ class Lexer {
 			this.#match(/^#\s?(\d{1,2})(?![\d\p{L}])/u);
 		if (plainGauge !== null) return this.#size(`${Number(plainGauge[1])} AWG`, plainGauge[0].length);
 		const metric = this.#match(
-			/^(\d+(?:[.,]\d+)?)\s*(?:mm2|mm²|mm\^2|sq\.?\s?mm|sqmm|qmm|mmq|square mm|square millimet(?:er|re)s?|quadratmillimeter)(?![\p{L}\d])/u,
+			/^(\d+(?:[.,]\d+)?)\s*(?:mm2|mm²|mm\^2|sq\.?\s?mm|sqmm|qmm|mmq|quadrat|er quadrat|square mm|square millimet(?:er|re)s?|quadratmillimeter)(?![\p{L}\d])/u,
 		);
 		if (metric !== null) return this.#size(`${toNumber(metric[1] as string)} mm²`, metric[0].length);
 		return false;
@@ -279,11 +283,13 @@ class Lexer {
 
 	#number(): boolean {
 		const start = this.#at;
+		// "minus 15 Grad" is said as it is written with a sign.
+		const minus = this.#match(/^minus\s+(?=\d)/)?.[0].length ?? 1;
 		const negative =
-			this.#text[start] === '-' &&
-			/\d|[.,]\d/.test(this.#text.slice(start + 1, start + 3)) &&
+			(minus > 1 || this.#text[start] === '-') &&
+			/\d|[.,]\d/.test(this.#text.slice(start + minus, start + minus + 2)) &&
 			!this.#followsNumber();
-		const first = this.#plainNumber(negative ? start + 1 : start);
+		const first = this.#plainNumber(negative ? start + minus : start);
 		if (first === null) return false;
 		let { value, end } = first;
 		let low: number | null = null;
@@ -414,7 +420,7 @@ class Lexer {
 			return (
 				at > end &&
 				(this.#isPlace(at + unit.length) ||
-					/^\s+(?:the|a|an|my|our|series|parallel|total|all|one|each|january|february|march|april|may|june|july|august|september|october|november|december|summer|winter|engine)\b/.test(
+					/^\s+(?:the|a|an|my|our|series|serie|reihe|parallel|total|all|one|each|january|february|march|april|may|june|july|august|september|october|november|december|summer|winter|engine)\b/.test(
 						after,
 					))
 			);
@@ -486,6 +492,7 @@ class Lexer {
 	/** "howlong", "kabelquerschnitt": where a word that nobody knows falls into known ones; 0 where it does not. */
 	#joint(word: string): number {
 		if (word.length < 2 * shortestPart || this.#isWord(word) || /[\d']/.test(word)) return 0;
+		if (this.#isOther(word) || spelledNumber(word) !== null) return 0;
 		for (let at = word.length - shortestPart; at >= shortestPart; at -= 1) {
 			const rest = word.slice(at);
 			if (this.#isWord(word.slice(0, at)) && (this.#isWord(rest) || this.#joint(rest) > 0)) return at;

@@ -1,5 +1,6 @@
 import type { DescriptionCase } from './case.js';
 import { german } from './german.js';
+import { later } from './later.js';
 import { metric } from './metric.js';
 import { shorthand } from './shorthand.js';
 import { sloppy } from './sloppy.js';
@@ -13,4 +14,5 @@ export const descriptionCases: readonly DescriptionCase[] = [
 	...spanish,
 	...german,
 	...metric,
+	...later,
 ];

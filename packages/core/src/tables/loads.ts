@@ -61,7 +61,7 @@ export const typicalLoads: readonly TypicalLoad[] = [
 			shedOrder: 9,
 		},
 	),
-	load('freezer', 'deep freezer|congelador|gefrierfach|gefrierbox', {
+	load('freezer', 'deep freezer|frzr|congelador|gefrierfach|gefrierbox', {
 		powerW: 60,
 		hoursPerDay: 24,
 		duty: 0.5,
@@ -180,7 +180,7 @@ export const typicalLoads: readonly TypicalLoad[] = [
 			shedOrder: 6,
 		},
 	),
-	load('microwave', 'microwave oven|microondas|mikrowelle', {
+	load('microwave', 'microwave oven|micro|microondas|mikrowelle', {
 		powerW: 1500,
 		hoursPerDay: 0.25,
 		mains: true,
@@ -274,7 +274,7 @@ export const typicalLoads: readonly TypicalLoad[] = [
 	// Light and electronics
 	load(
 		'lights',
-		'light|led lights|led light|leds|led|led strip|lighting|luces|luz|iluminación|licht|beleuchtung|lampen',
+		'light|led lights|led light|leds|led|led strip|lighting|luces|luz|iluminación|licht|beleuchtung|lampen|deckenlampen|deckenlampe|leseleuchten|puck lights',
 		{
 			powerW: 20,
 			hoursPerDay: 5,
@@ -295,7 +295,7 @@ export const typicalLoads: readonly TypicalLoad[] = [
 	load('tablet', 'tablets|tableta', { powerW: 15, hoursPerDay: 2 }),
 	load(
 		'phone',
-		'phones|phone charger|cell phone|smartphone|mobile|usb|usb charger|usb outlet|usb sockets|móvil|teléfono|handy|telefon',
+		'phones|phone charger|cell phone|smartphone|mobile|usb|usb charger|usb outlet|usb sockets|toma usb|tomas usb|enchufe usb|usb-steckdose|móvil|teléfono|handy|telefon',
 		{
 			powerW: 12,
 			hoursPerDay: 3,

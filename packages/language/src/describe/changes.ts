@@ -43,16 +43,7 @@ function ordinalIn(said: string): number {
 }
 
 /** Kinds that say nothing by being named. */
-const empty: ReadonlySet<string> = new Set([
-	'van',
-	'people',
-	'place',
-	'trip',
-	'shower',
-	'sink',
-	'furniture',
-	'cargo',
-]);
+const empty: ReadonlySet<string> = new Set(['van', 'people', 'place', 'trip', 'sink', 'furniture', 'cargo']);
 
 /** "600 W, three 200 W panels": one of two figures is that of all together. */
 function isTotal(piece: Piece, values: Values, countName: string | undefined, name: string): boolean {

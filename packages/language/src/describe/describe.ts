@@ -20,6 +20,7 @@ import {
 	joins,
 	narrative,
 	negations,
+	outlets,
 	states,
 	weak,
 } from './words.js';
@@ -95,8 +96,11 @@ class Describer {
 		}
 		const clauses = clausesOf(this.#text).flatMap((clause) => outside(clause, place?.spans ?? []));
 		this.#carryNegation(clauses);
-		for (const clause of clauses) this.#read(clause);
-		const mentions = this.#drafts.flatMap((draft) => this.#mention(draft));
+		for (const clause of clauses) {
+			this.#read(clause);
+			this.#readCold(clause);
+		}
+		const mentions = this.#burningGas(this.#drafts.flatMap((draft) => this.#mention(draft)));
 		return {
 			mentions: place === null ? mentions : withPlace(mentions, place),
 			notes: this.#notes,
@@ -104,6 +108,21 @@ class Describer {
 			context: this.#context,
 			tooLong: false,
 		};
+	}
+
+	/** Where bottles of gas are told of, a cooktop of which nothing else was said burns it. */
+	#burningGas(mentions: readonly Mention[]): Mention[] {
+		const bottle = mentions.find(({ kind, status }) => kind === 'propane' && status === 'present');
+		return mentions.map((mention) => {
+			const { kind, status, given } = mention;
+			const isOpen =
+				kind === 'cooktop' &&
+				status === 'present' &&
+				!given.some(({ name }) => ['fuel', 'powerW', 'currentA', 'voltageV'].includes(name));
+			if (bottle === undefined || !isOpen) return mention;
+			this.#notes.push('The cooktop is taken to burn the gas of the bottle.');
+			return { ...mention, given: [...given, { name: 'fuel', value: 'gas', said: bottle.said }] };
+		});
 	}
 
 	/** "no inverter, shore power or generator": a list that ends in "or" is denied as a whole. */
@@ -168,6 +187,7 @@ class Describer {
 		return heads
 			.filter((head) => head.status === 'absent' || !this.#isWeak(head, clause))
 			.filter((head, index, kept) => !this.#isSame(head, kept[index - 1], clause))
+			.filter((head, index, kept) => !isOfCombined(head, kept[index - 1]))
 			.map((head): Head => {
 				const inList = clause.elements.slice(0, head.at).some((one) => alternatives.has(textOf(one)));
 				const follows = inList && first?.status === 'absent';
@@ -243,11 +263,37 @@ class Describer {
 		const next = clause.elements[head.at + 1];
 		const answer = next?.type === 'mark' ? clause.elements[head.at + 2] : next;
 		if (answer !== undefined && affirmations.has(textOf(answer))) return false;
+		if (head.kinds.includes('bed') && isListed(head, clause)) return false;
 		return !head.kinds.some((kind) => {
 			const { given, claimed } = take(this.#text, kind, [clause], this.#context);
 			const hasFigure = [...claimed].some((one) => one.type === 'quantity' || one.type === 'number');
 			return hasFigure || (given.length > 0 && ['trip', 'insulation', 'shower', 'lift'].includes(kind));
 		});
+	}
+
+	/** "winters in the hills, down to -20 F": a cold that no piece takes is that of the place. */
+	#readCold(clause: Clause): void {
+		const isTaken = (element: Element) =>
+			this.#drafts.some(
+				({ kind, spans }) =>
+					spans.some(({ start, end }) => start <= element.start && element.end <= end) &&
+					[...take(this.#text, kind, spans, this.#context).claimed].some(
+						({ start }) => start === element.start,
+					),
+			);
+		for (const element of clause.elements) {
+			if (element.type !== 'quantity') continue;
+			const isCold = element.readings.some(({ kind, value }) => kind === 'temperature' && value <= 5);
+			if (!isCold || isTaken(element)) continue;
+			const { start, end } = element;
+			const known = this.#drafts.find(({ kind, status }) => kind === 'place' && status === 'present');
+			if (known !== undefined) known.spans.push({ start, end });
+			else {
+				const current = this.#current;
+				this.#begin('place', { start, end }, plainHead, clause);
+				this.#current = current;
+			}
+		}
 	}
 
 	#isKnown(head: Head): boolean {
@@ -270,6 +316,10 @@ class Describer {
 		const says = clause.elements.some(
 			(one) => one.type === 'quantity' || one.type === 'conductor' || kindsServed(one).length > 0,
 		);
+		// "120 V outlets" says nothing of the stove before.
+		const isOther =
+			this.#current?.kind !== 'shore-inlet' && clause.elements.some((one) => outlets.has(textOf(one)));
+		if (isOther) return false;
 		if (!says && attached.length === 0 && !isProduct(clause, this.#text)) return false;
 		const [attachment] = attached;
 		if (attachment?.kind === 'fuse' && isOfBank(clause)) {
@@ -362,11 +412,27 @@ class Describer {
 			negations.has(word) ||
 			narrative.has(word) ||
 			states.has(word) ||
+			both.has(word) ||
 			isFiller(element)
 		)
 			return true;
 		return element.type === 'phrase' && element.meanings.some((meaning) => meaning.means === 'said');
 	}
+}
+
+/** "a bed", "bed for two" as a member of a list: it begins its clause, and nothing else is named. */
+function isListed(head: Head, clause: Clause): boolean {
+	const before = clause.elements.slice(0, head.at);
+	const after = clause.elements.slice(head.at + 1);
+	const isSmall = (one: Element) =>
+		one.type === 'number' || isFiller(one) || indefinite.has(textOf(one)) || definite.has(textOf(one));
+	return before.every(isSmall) && after.every((one) => kindsNamed(one).length === 0);
+}
+
+/** "the inverter-charger has a 120 A charger in it": its own, not another. */
+function isOfCombined(head: Head, before: Head | undefined): boolean {
+	if (before === undefined || !head.kinds.includes('charger') || head.article === 'another') return false;
+	return before.kinds.includes('inverter') && /charger|cargador|ladeger/.test(textOf(before.element));
 }
 
 /** "a strip fuse at the battery", "250 A main": the fuse of the bank. */

@@ -33,7 +33,8 @@ export function headsOf(clause: Clause, text: Text): Head[] {
 	});
 	const placed = regular.map((one) => ({ ...one, isPointed: isPointedAt(clause.elements, one) }));
 	const denied = deniedAmong(clause.elements, placed);
-	return placed.map(({ element, at, kinds, isPointed }) => ({
+	const standing = placed.filter((head, index) => !isFuelOf(clause.elements, head, placed[index + 1]));
+	return standing.map(({ element, at, kinds, isPointed }) => ({
 		at,
 		element,
 		kinds,
@@ -42,6 +43,23 @@ export function headsOf(clause: Clause, text: Text): Head[] {
 		article: articleOf(clause.elements, at),
 	}));
 }
+
+/** "propane 2 burner stove": what it burns, no bottle of it. */
+function isFuelOf(elements: readonly Element[], head: PlacedHead, next: PlacedHead | undefined): boolean {
+	const word = textOf(elements[head.at] as Element);
+	if (
+		!head.kinds.includes('propane') ||
+		!/^(?:propane|butane|lpg|lp|propano|butano|propan|butan)$/.test(word)
+	) {
+		return false;
+	}
+	if (next === undefined || !next.kinds.some((kind) => fuelled.has(kind))) return false;
+	return elements
+		.slice(head.at + 1, next.at)
+		.every(({ type }, index, all) => type === 'number' || (type === 'mark' && all.length > index + 1));
+}
+
+const fuelled: ReadonlySet<string> = new Set(['cooktop', 'heater', 'water-heater']);
 
 /** Fuses and cables named where nothing else is. */
 export function attachmentsOf(
@@ -73,6 +91,16 @@ function deniedAmong(elements: readonly Element[], heads: readonly PlacedHead[])
 		// "not heated" denies a property, "not more than 100 A" a figure.
 		if (following !== undefined && kindsServed(following).length > 0) continue;
 		const before = heads.findLast(({ at, isPointed }) => at < index && !isPointed);
+		// "alternator direct no" denies the property said last.
+		const said = elements.slice(0, index).findLast(({ type }) => type !== 'mark');
+		if (
+			said !== undefined &&
+			before !== undefined &&
+			elements[before.at] !== said &&
+			isProperty(said, before.kinds)
+		) {
+			continue;
+		}
 		const rest = elements.slice(index + 1);
 		const endsHere = rest.every((one) => isSmall(one) || states.has(textOf(one)) || one.type === 'mark');
 		// "CO alarm: none, because ..." needs nothing after it.
@@ -80,6 +108,11 @@ function deniedAmong(elements: readonly Element[], heads: readonly PlacedHead[])
 		if (before !== undefined && (endsHere || isNone)) denied.add(before.at);
 	}
 	return denied;
+}
+
+function isProperty(element: Element, kinds: readonly string[]): boolean {
+	const isNamed = kindsNamed(element).some((kind) => kinds.includes(kind));
+	return !isNamed && kindsServed(element).some((kind) => kinds.includes(kind));
 }
 
 /** "no", "without", and "don't have": the verb tells it from "don't want". */

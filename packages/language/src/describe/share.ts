@@ -23,6 +23,8 @@ export interface Share {
 
 /** What a figure counts right before its head, and right after it. */
 const rightBefore = 0.6;
+/** What a marking of two figures ("75/15") counts right before its head. */
+const markedBefore = 1;
 const rightAfter = 0.3;
 /** What a value counts that stands on the side of its head on which the clause began. */
 const usualSide = 0.4;
@@ -48,7 +50,7 @@ export function shared(
 				element.type === 'quantity' || element.type === 'conductor' || element.type === 'number';
 			return isValue && from + index < head.at === valuesFirst;
 		}).length;
-		const beside = nearness(elements, head, from, to);
+		const beside = nearness(text, elements, head, from, to);
 		const kinds = head.kinds.map((kind) => ({ kind, score: take(text, kind, [span], context).score }));
 		const [first, ...others] = kinds;
 		if (first === undefined) throw new Error('a head that names nothing');
@@ -63,7 +65,10 @@ export function shared(
 		const cuts =
 			next === undefined
 				? [elements.length]
-				: Array.from({ length: next.at - head.at }, (_, gap) => head.at + 1 + gap);
+				: Array.from({ length: next.at - head.at }, (_, gap) => head.at + 1 + gap).filter(
+						// "75/15" is one marking.
+						(cut) => !isSlashed(text, elements[cut - 1], elements[cut]),
+					);
 		rows = cuts.map((cut) => {
 			const ways = rows.map(({ from, score, shares }) => {
 				const part = best(head, from, cut);
@@ -77,12 +82,17 @@ export function shared(
 }
 
 /** "150 A alternator" belongs together, whatever stands before. */
-function nearness(elements: readonly Element[], head: Head, from: number, to: number): number {
+function nearness(text: Text, elements: readonly Element[], head: Head, from: number, to: number): number {
 	const isFigure = (at: number) => {
 		const type = at < from || at >= to ? undefined : elements[at]?.type;
 		return type === 'quantity' || type === 'conductor';
 	};
-	return (isFigure(head.at - 1) ? rightBefore : 0) + (isFigure(head.at + 1) ? rightAfter : 0);
+	const isMarked = head.at - 2 >= from && isSlashed(text, elements[head.at - 2], elements[head.at - 1]);
+	return (
+		(isMarked ? markedBefore : 0) +
+		(isFigure(head.at - 1) ? rightBefore : 0) +
+		(isFigure(head.at + 1) ? rightAfter : 0)
+	);
 }
 
 /** The ways in which the clause may begin with something of the piece before. */
@@ -98,6 +108,12 @@ function prefixes(elements: readonly Element[], first: Head, before: Before | nu
 		const gain = before.gain(span);
 		return gain <= 0 ? [] : [{ from: cut, score: gain, shares: [{ head: null, kind: '', span }] as Share[] }];
 	});
+}
+
+/** True between the two figures of a marking, which stand with nothing but a slash between them. */
+function isSlashed(text: Text, before: Element | undefined, after: Element | undefined): boolean {
+	if (before?.type !== 'quantity' || after?.type !== 'quantity') return false;
+	return text.message.slice(before.end, after.start).trim() === '/';
 }
 
 function isSmall(element: Element): boolean {

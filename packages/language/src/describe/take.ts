@@ -20,7 +20,8 @@ export function take(text: Text, kind: string, spans: readonly Span[], context: 
 	const subject = subjectOf(kind);
 	const elements = text
 		.within(kind, spans)
-		.map((element, index, all) => denied(element, all[index - 1], kind));
+		.map((element, index, all) => denied(element, all[index - 1], kind))
+		.map((element, index, all) => deniedAfter(element, all.slice(index + 1), kind));
 	const filled = fill(elements, subject, text.only(spans), context);
 	const claimed = new Set(filled.claimed);
 	const given: Given[] = filled.given.filter((one) => isNamed(one, elements, kind, claimed, text));
@@ -37,6 +38,13 @@ export function take(text: Text, kind: string, spans: readonly Span[], context: 
 			name: countName,
 			value: times.count,
 		});
+		score += 1;
+	}
+	const bare = bareFigure(elements, kind, given, claimed, context);
+	if (bare !== null) {
+		claimed.add(bare.element);
+		given.push(bare.given);
+		notes.push(bare.note);
 		score += 1;
 	}
 	// Adults and children are counted by their own words.
@@ -130,6 +138,21 @@ function denied(element: Element, before: Element | undefined, kind: string): El
 	return { ...element, meanings };
 }
 
+/** "direct no", "heated: no": the property before a closing negation is not there. */
+function deniedAfter(element: Element, rest: readonly Element[], kind: string): Element {
+	const [next, end] = rest[0]?.type === 'mark' && /[:=]/.test(rest[0].mark) ? rest.slice(1) : rest;
+	const isClosing = end === undefined || (end.type === 'mark' && /[,;.]/.test(end.mark));
+	if (element.type !== 'phrase' || next === undefined || !isClosing || !negations.has(textOf(next)))
+		return element;
+	const isOf = (topic: string, means: string) => topic === kind && (means === 'choice' || means === 'flag');
+	if (kindsNamed(element).includes(kind)) return element;
+	const meanings = element.meanings.flatMap((meaning) => {
+		if (!('topic' in meaning) || !isOf(meaning.topic, meaning.means)) return [meaning];
+		return meaning.means === 'flag' ? [{ ...meaning, value: !meaning.value }] : [];
+	});
+	return { ...element, meanings };
+}
+
 /** "two adults and a child": the article counts, where the word is that of a number. */
 function articleCounts(elements: readonly Element[], kind: string, given: readonly Given[]): Given[] {
 	if (kind !== 'people') return [];
@@ -144,6 +167,63 @@ function articleCounts(elements: readonly Element[], kind: string, given: readon
 		});
 	});
 }
+
+/** The figure each kind is known by, the least that is no count of it, and its unit where people leave it out. */
+const knownBy: Readonly<Record<string, readonly [field: string, least: number, us: string, metric: string]>> =
+	{
+		battery: ['unitAh', 40, 'Ah', 'Ah'],
+		inverter: ['ratedW', 150, 'W', 'W'],
+		charger: ['chargeA', 13, 'A', 'A'],
+		dcdc: ['chargeA', 13, 'A', 'A'],
+		alternator: ['ratingA', 50, 'A', 'A'],
+		solar: ['panelW', 50, 'W', 'W'],
+		'fresh-tank': ['volumeL', 5, 'gal', 'L'],
+		'gray-tank': ['volumeL', 5, 'gal', 'L'],
+		microwave: ['powerW', 300, 'W', 'W'],
+		kettle: ['powerW', 300, 'W', 'W'],
+		cooktop: ['powerW', 300, 'W', 'W'],
+	};
+
+/** "42 fresh 38 gray", "a 2000 inverter", "three 100s, lithium": the figure without its unit. */
+function bareFigure(
+	elements: readonly Element[],
+	kind: string,
+	given: readonly Given[],
+	claimed: ReadonlySet<Element>,
+	context: Context,
+): { readonly element: Element; readonly given: Given; readonly note: string } | null {
+	const known = knownBy[kind];
+	if (known === undefined) return null;
+	const [name, least, us, metric] = known;
+	// The same input under another name ("10 kWh in all") leaves nothing open.
+	const sort = (one: string) => one.replace(/^(?:unit|panel|total|rated|power)/, '');
+	if (given.some((one) => sort(one.name) === sort(name) || /Wh$/.test(one.name))) return null;
+	const named = elements.findIndex((one) => kindsNamed(one).includes(kind));
+	const [nearest] = elements
+		.map((element, at) => ({ element, at }))
+		.filter(({ element, at }) => {
+			if (element.type !== 'number' || claimed.has(element) || element.value < least) return false;
+			const isMarking = [elements[at - 1], elements[at + 1]].some(
+				(one) => one?.type === 'mark' && /[/x*=]/.test(one.mark),
+			);
+			return Number.isInteger(element.value) && !isMarking;
+		})
+		.toSorted((a, b) => Math.abs(a.at - named) - Math.abs(b.at - named));
+	if (named < 0 || nearest?.element.type !== 'number') return null;
+	const field = subjectOf(kind).fields[name];
+	const unit = context.units === 'us' ? us : metric;
+	const value = unit === 'gal' ? nearest.element.value * litresPerGallon : nearest.element.value;
+	if (field === undefined || !fits(field, value)) return null;
+	const said = `${nearest.element.value} ${unit}`;
+	return {
+		element: nearest.element,
+		given: { name, value, said },
+		note: `I read "${nearest.element.value}" of the ${kind.replace('-', ' ')} as ${said}.`,
+	};
+}
+
+/** US liquid gallon: 231 cubic inches (NIST Handbook 44, Appendix C). */
+const litresPerGallon = 3.785411784;
 
 /** How many: "2 roof fans", "fans: 2", "200 W x 2", "100 Ah (x2)". */
 function countIn(

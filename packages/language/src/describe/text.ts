@@ -2,6 +2,7 @@ import { type Element, PhraseTable } from '../elements.js';
 import { lex, type Token } from '../lex.js';
 import { plain } from '../message.js';
 import { equipmentVocabulary } from './subjects.js';
+import { everyday } from './words.js';
 
 export interface Span {
 	readonly start: number;
@@ -16,7 +17,9 @@ export class Text {
 
 	constructor(message: string) {
 		this.message = message;
-		const tokens: Token[] = lex(plain(message), message, equipmentVocabulary().knows);
+		const tokens: Token[] = lex(plain(message), message, equipmentVocabulary().knows, {
+			isOther: (word) => everyday.has(word),
+		});
 		this.#table = new PhraseTable(tokens, equipmentVocabulary());
 	}
 

@@ -11,7 +11,7 @@ export const belongings = set('with including con incluye mit inkl inklusive inc
 export const alternatives = set('or nor o u ni oder noch');
 
 export const negations = set(
-	"no not none without never neither isn't aren't wasn't lacks lacking missing sin ningún ninguna ninguno tampoco falta nada kein keine keinen keinem keiner nicht ohne fehlt fehlen weder",
+	"no not none without never neither isn't aren't wasn't lacks lacking missing sin ningún ninguna ninguno tampoco falta nada kein keine keinen keinem keiner nicht ohne fehlt fehlen weder nein nope forgot forgotten ni",
 );
 /** What a negation at the end of a clause may be followed by: "CO alarm not installed yet". */
 export const states = set(
@@ -29,6 +29,11 @@ export const pointing = set(
 	'to in inside within en from off into onto via through by behind near under above beside next over on at of for between alongside around across al del desde hasta para por junto bajo sobre tras zu zum zur vom von über unter neben hinter am an für aus beim im auf',
 );
 
+/** Things that have figures of their own and are no equipment here. */
+export const outlets = set(
+	'outlet outlets socket sockets receptacle receptacles plug plugs enchufe enchufes steckdose steckdosen',
+);
+
 /** A clause that says one of these leaves open whether the thing is there. */
 export const unsure =
 	/\b(?:not sure|unsure|unknown|don't know|dont know|do not know|no idea|tbd|undecided|maybe|might|perhaps|no sé|no sabemos|no sabe|quizás|quizá|tal vez|nicht sicher|weiß nicht|wissen nicht|unklar|vielleicht|eventuell)(?![\p{L}])/u;
@@ -38,7 +43,7 @@ export const later =
 
 /** Words that name a thing only beside a figure of it: "20 gal gray", but not "gray cabinets". */
 export const weak = set(
-	'gray grey fresh lift rack module modul controller solo smoke wool foam cork cocina placa limpia limpias grises frisch grau dach rear front shower bank bed regler regulador inlet shore display screen monitor kork espuma seats sleep winter winters summer summers drive drives driving invierno verano sommer hund perro bottle bottles cylinder cylinders flasche flaschen',
+	'gray grey fresh lift rack module modul controller solo smoke wool foam cork cocina placa limpia limpias grises frisch grau dach rear front shower bank bed regler regulador inlet shore display screen monitor kork espuma seats sleep winter winters summer summers drive drives driving invierno verano sommer hund perro wasser agua water waste alt camp monóxido spirit bottle bottles cylinder cylinders flasche flaschen',
 );
 
 /** What descriptions are full of and no calculation could depend on. */
@@ -54,10 +59,16 @@ export const narrative = set(`
 	cook cooks cooking sleep sleeps sleeping work works working drive drives driving park parks parked parking charge charges charging store storage use uses using
 	rated rating made makes make come takes take keep keeps kept put puts get gets got gives give has have had there here then so too also as well etc via per x de
 	hand hands look looks looked heard said asked ask wall walls hard soft part parts done find found head start started end ended
+	sure electrician electricians elektriker electricista
 	hi hello hey thanks thank please here's heres list listing notes note summary spec specs details description following follows
 	somos vamos queremos quiere quieren vivir viajar viaje viajes montar montado montada montamos instalar instalado instalada instalados lleva llevamos llevan hemos tenemos puesto va van tipo marca equipo sistema instalación eléctrica eléctrico todo toda todos todas cada parte lado encima debajo dentro fuera atrás delante también además solo sólo cuando donde muy bien grande pequeño pequeña nuevo nueva viejo otro otra litros unas unos entre sobre hasta desde mucho poco más menos como así pero porque
 	wollen möchten reisen reise leben wohnen bauen gebaut ausbau ausgebaut eingebaut einbauen montiert verbaut geplant kommt kommen gibt haben hat wird werden sind sein soll sollen noch auch nur schon dann dazu sowie außerdem insgesamt jeweils etwa circa ca rund große kleine neue alte unsere unser kunde kunden seite hinten vorne vorn links rechts oben unten innen strom elektrik anlage system typ marke stück wir uns euch ihr sie er es alles alle
 `);
+
+/** A clause with one of these speaks of the two things before it. */
+export const both = set('both beides beide ambos ambas all alle todos todas');
+/** "smoke yes": there it is, though the word alone says little. */
+export const affirmations = set('yes ok sí si ja vorhanden fitted installed');
 
 /** Words that are no slips of equipment words. */
 export const everyday: ReadonlySet<string> = new Set([
@@ -70,9 +81,6 @@ export const everyday: ReadonlySet<string> = new Set([
 	...indefinite,
 	...another,
 	...pointing,
+	...both,
+	...affirmations,
 ]);
-
-/** A clause with one of these speaks of the two things before it. */
-export const both = set('both beides beide ambos ambas all alle todos todas');
-/** "smoke yes": there it is, though the word alone says little. */
-export const affirmations = set('yes ok sí si ja vorhanden fitted installed');

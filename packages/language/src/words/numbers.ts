@@ -15,6 +15,8 @@ const numbers: Readonly<Record<string, number>> = {
 	thirty: 30,
 	forty: 40,
 	fifty: 50,
+	sixty: 60,
+	hundred: 100,
 	couple: 2,
 	pair: 2,
 	uno: 1,

@@ -119,7 +119,7 @@ export const people = declareEquipment({
 	system: 'weight',
 	single: true,
 	words: words(
-		'people|person|persons|sleeps|sleep|occupants|travelers|travellers|passengers|couple|adults|adult|kids|kid|children|child|family of|solo|solo traveler|seats|personas|persona|adultos|niños|niño|pareja|familia de|plazas|viajeros|personen|leute|erwachsene|erwachsenen|kinder|kind|reisende|schlafplätze|familie mit|paar|pärchen',
+		'people|person|persons|sleeps|sleep|occupants|travelers|travellers|passengers|couple|adults|adult|kids|kid|children|child|family of|solo|solo traveler|seats|personas|persona|adultos|niños|niño|pareja|familia de|plazas|viajeros|personen|leute|erwachsene|erwachsenen|kinder|kind|reisende|schlafplätze|sitzplätze|familie mit|paar|pärchen|ppl|zu zweit|zu dritt|zu viert',
 	),
 	fields: {
 		people: count({
@@ -127,7 +127,7 @@ export const people = declareEquipment({
 			min: 1,
 			max: 12,
 			aliases: words(
-				'people|person|persons|sleeps|occupants|travelers|travellers|passengers|seats|family of|personas|persona|familia de|plazas|viajeros|personen|leute|reisende|schlafplätze',
+				'people|person|persons|sleeps|occupants|travelers|travellers|passengers|seats|family of|personas|persona|familia de|plazas|viajeros|personen|leute|reisende|schlafplätze|sitzplätze|ppl',
 			),
 		}),
 		adults: count({
@@ -142,7 +142,7 @@ export const people = declareEquipment({
 			max: 10,
 			aliases: words('kids|kid|children|child|niños|niño|kinder|kind'),
 		}),
-		two: flag({ label: 'a couple', yes: words('couple|pareja|paar|pärchen') }),
+		two: flag({ label: 'a couple', yes: words('couple|pareja|paar|pärchen|zu zweit') }),
 		one: flag({ label: 'alone', yes: words('solo|solo traveler') }),
 	},
 	settle: ({ two, one, adults, children, people: counted }) => {

@@ -79,7 +79,7 @@ export const alternator = declareEquipment({
 	label: 'alternator',
 	system: 'energy',
 	single: true,
-	words: words('alternator|lichtmaschine|lima|generator des motors|alternador'),
+	words: words('alternator|alt|lichtmaschine|lima|generator des motors|alternador'),
 	fields: {
 		ratingA: quantity({
 			label: 'rating',

@@ -14,7 +14,7 @@ export const heater = declareEquipment({
 		...loadWords('gas furnace'),
 		...loadWords('space heater'),
 		...words(
-			'diesel air heater|diesel furnace|air heater|propane air heater|gas air heater|catalytic heater|radiant heater|ceramic gas heater|portable propane heater|unvented heater|ventless heater|vent-free heater|blue flame heater|wood stove|wood burner|woodstove|kerosene heater|cabin heater|petrol heater|calefacción diésel|calefacción diesel|calefacción estacionaria|calefacción de gas|calefacción gasolina|estufa|estufa de gas|estufa catalítica|estufa de leña|calefactor diésel|calefactor diesel|calefactor de gas|luftheizung|diesel-standheizung|diesel-luftheizung|benzinheizung|gasofen|gas-luftheizung|katalytofen|holzofen|ofen|petroleumofen|keramikheizer|heizlüfter|elektroheizung',
+			'diesel air heater|diesel furnace|air heater|propane air heater|gas air heater|catalytic heater|radiant heater|ceramic gas heater|portable propane heater|unvented heater|ventless heater|vent-free heater|blue flame heater|wood stove|wood burner|woodstove|kerosene heater|cabin heater|petrol heater|calefacción diésel|calefacción diesel|calefacción estacionaria|calefacción de gas|calefacción gasolina|estufa|estufa de gas|estufa catalítica|estufa de leña|calefactor diésel|calefactor diesel|calefactor de gas|luftheizung|diesel-standheizung|diesel-luftheizung|benzinheizung|gasofen|gas-luftheizung|katalytofen|holzofen|ofen|petroleumofen|keramikheizer|heizlüfter|elektroheizung|geheizt wird mit gas|wird mit gas geheizt|geheizt wird mit diesel|wird mit diesel geheizt',
 		),
 	],
 	fields: {
@@ -36,10 +36,10 @@ export const heater = declareEquipment({
 			label: 'fuel',
 			options: {
 				diesel: words(
-					'diesel|diesel heater|diesel air heater|diesel furnace|calefacción diésel|calefacción diesel|calefactor diésel|calefactor diesel|diésel|dieselheizung|diesel-standheizung|diesel-luftheizung|parking heater|standheizung|calefacción estacionaria',
+					'diesel|geheizt wird mit diesel|wird mit diesel geheizt|diesel heater|diesel air heater|diesel furnace|calefacción diésel|calefacción diesel|calefactor diésel|calefactor diesel|diésel|dieselheizung|diesel-standheizung|diesel-luftheizung|parking heater|standheizung|calefacción estacionaria',
 				),
 				propane: words(
-					'propane|propane heater|propane furnace|propane air heater|gas air heater|gas furnace|gas heater|lpg heater|portable propane heater|catalytic heater|ceramic gas heater|blue flame heater|lpg|butane|calefacción de gas|calefactor de gas|estufa de gas|estufa catalítica|gasheizung|gas-luftheizung|gasofen|katalytofen|propan|propano|furnace',
+					'propane|propane heater|propane furnace|propane air heater|gas air heater|gas furnace|gas heater|lpg heater|portable propane heater|catalytic heater|ceramic gas heater|blue flame heater|lpg|butane|calefacción de gas|calefactor de gas|estufa de gas|estufa catalítica|gasheizung|gas-luftheizung|gasofen|katalytofen|propan|propano|furnace|geheizt wird mit gas|wird mit gas geheizt',
 				),
 				gasoline: words(
 					'gasoline|gasoline heater|petrol heater|petrol|gasolina|calefacción gasolina|benzin|benzinheizung',

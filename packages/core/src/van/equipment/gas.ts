@@ -23,7 +23,7 @@ export const propane = declareEquipment({
 					'outside|under the van|underslung|under the chassis|under the floor|on the rear door|on the tongue|chassis mounted|frame mounted|on a rear carrier|unterflur|außen|draußen|fuera|bajo el chasis|bajo el piso',
 				),
 				inside: words(
-					'inside|inside the van|in a cabinet|in the cabinet|in a cupboard|in the kitchen cabinet|under the sink|under the counter|in the galley|under the bed|in the garage|strapped inside|loose|im schrank|im küchenschrank|im innenraum|unter dem bett|im unterschrank|dentro|en un armario|en el armario|bajo el fregadero|debajo de la cama|bajo la cama',
+					'inside|inside the van|in a cabinet|in the cabinet|in a cupboard|in the kitchen cabinet|under the sink|under the counter|in the galley|under the bed|in the garage|strapped inside|loose|im schrank|im küchenschrank|im innenraum|unter dem bett|im unterschrank|dentro|en un armario|en el armario|bajo el fregadero|debajo del fregadero|debajo de la cama|bajo la cama',
 				),
 			},
 			required:

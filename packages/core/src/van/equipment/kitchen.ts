@@ -1,5 +1,5 @@
 import { typicalLoad, typicalLoads } from '../../tables/loads.js';
-import { choice, quantity, text } from '../../topic/field.js';
+import { choice, count, quantity, text } from '../../topic/field.js';
 import { consumerFields, draw, loadWords } from './common.js';
 import { declareEquipment, words } from './declare.js';
 
@@ -55,11 +55,17 @@ export const cooktop = declareEquipment({
 	words: [
 		...loadWords('induction cooktop'),
 		...words(
-			'cooktop|cook top|hob|stove|burner|burners|cooker|gas cooktop|gas stove|gas hob|gas burner|gas cooker|propane cooktop|propane stove|propane burner|propane cooker|lpg stove|butane stove|alcohol stove|diesel cooktop|diesel stove|two burner|two-burner|two burner stove|two-burner stove|single burner|induction burner|induction plate|induction hob|cocina|cocina de gas|hornillo|hornillo de gas|fogón|fogones|fuegos|placa|vitrocerámica|gaskocher|gasherd|gaskochfeld|kocher|herd|spirituskocher|induktionsplatte|induktionsherd|induktionskocher',
+			'cooktop|cook top|hob|stove|burner|burners|cooker|gas cooktop|gas stove|gas hob|gas burner|gas cooker|propane cooktop|propane stove|propane burner|propane cooker|lpg stove|butane stove|alcohol stove|diesel cooktop|diesel stove|two burner|two-burner|two burner stove|two-burner stove|single burner|induction burner|induction plate|induction hob|cocina|cocina de gas|hornillo|hornillo de gas|fogón|fogones|fuegos|placa|vitrocerámica|camp stove|camping stove|gaskartuschenkocher|kartuschenkocher|kochfeld|gaskocher|gasherd|gaskochfeld|kocher|herd|spirituskocher|induktionsplatte|induktionsherd|induktionskocher',
 		),
 	],
 	fields: {
 		...consumerFields,
+		burners: count({
+			label: 'burners',
+			min: 1,
+			max: 6,
+			aliases: words('burner|burners|rings|fuegos|flammen|platten'),
+		}),
 		fuel: choice({
 			label: 'what it burns or draws',
 			options: {
@@ -67,10 +73,10 @@ export const cooktop = declareEquipment({
 					'induction|induction cooktop|induction hob|induction burner|induction plate|electric|electric cooktop|electric hob|inducción|cocina de inducción|placa de inducción|induktion|induktionskochfeld|induktionsplatte|induktionsherd|induktionskocher|vitrocerámica|kochplatte',
 				),
 				gas: words(
-					'gas cooktop|gas stove|gas hob|gas burner|gas cooker|propane cooktop|propane stove|propane burner|propane cooker|lpg stove|butane stove|gas|propane|lpg|butane|cocina de gas|hornillo|hornillo de gas|fogón|fogones|de gas|gaskocher|gasherd|gaskochfeld',
+					'gas cooktop|gas stove|gas hob|gas burner|gas cooker|propane cooktop|propane stove|propane burner|propane cooker|lpg stove|butane stove|gas|propane|lpg|butane|cocina de gas|hornillo|hornillo de gas|fogón|fogones|de gas|camp stove|camping stove|gaskartuschenkocher|kartuschenkocher|gaskocher|gasherd|gaskochfeld',
 				),
 				diesel: words('diesel cooktop|diesel stove|diesel'),
-				alcohol: words('alcohol|alcohol stove|spirituskocher|spiritus'),
+				alcohol: words('alcohol|alcohol stove|spirit|spirit stove|spirituskocher|spiritus'),
 			},
 			required: 'Is the cooktop induction, or what does it burn?',
 		}),

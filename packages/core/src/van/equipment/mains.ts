@@ -7,7 +7,7 @@ export const inverter = declareEquipment({
 	label: 'inverter',
 	system: 'energy',
 	words: words(
-		'inverter|power inverter|pure sine inverter|pure sine wave inverter|sine wave inverter|inverter charger|inverter-charger|inverter/charger|inverter charger combo|combi inverter|inversor|inversor cargador|inversor-cargador|inversor/cargador|convertidor|ondulador|wechselrichter|sinuswechselrichter|sinus-wechselrichter|wechselrichter-ladegerät|kombigerät|wechselrichter/ladegerät|spannungswandler',
+		'inverter|inv|power inverter|pure sine inverter|pure sine wave inverter|sine wave inverter|inverter charger|inverter-charger|inverter/charger|inverter charger combo|combi inverter|inversor|inversor cargador|inversor-cargador|inversor/cargador|convertidor|ondulador|wechselrichter|sinuswechselrichter|sinus-wechselrichter|wechselrichter-ladegerät|kombigerät|wechselrichter/ladegerät|spannungswandler',
 	),
 	fields: {
 		count: howMany,
@@ -131,7 +131,7 @@ export const mainsPanel = declareEquipment({
 	label: 'mains breaker panel',
 	system: 'wiring',
 	words: words(
-		'breaker panel|breaker box|ac panel|ac breaker panel|ac distribution panel|load center|load centre|consumer unit|ac breakers|ac distribution|sub panel|subpanel|mains panel|miniature breakers|mcbs|mcb|cuadro eléctrico|cuadro de protección|magnetotérmicos|verteilerkasten|unterverteilung|leitungsschutzschalter|sicherungsautomat|sicherungsautomaten',
+		'breaker panel|main breaker panel|panel ok|breaker box|ac panel|ac breaker panel|ac distribution panel|load center|load centre|consumer unit|ac breakers|ac distribution|sub panel|subpanel|mains panel|miniature breakers|mcbs|mcb|cuadro eléctrico|cuadro de protección|magnetotérmicos|verteilerkasten|unterverteilung|leitungsschutzschalter|sicherungsautomat|sicherungsautomaten|automaten|ls-automaten',
 	),
 	fields: {
 		count: howMany,

@@ -71,7 +71,9 @@ export const fuseBlock = declareEquipment({
 			label: 'circuits',
 			min: 1,
 			max: 60,
-			aliases: words('way|ways|circuit|circuits|positions|fach|fächer|vías|circuitos'),
+			aliases: words(
+				'way|ways|circuit|circuits|positions|fach|fächer|stromkreise|stromkreisen|vías|circuitos',
+			),
 		}),
 		...circuitFields,
 	},
@@ -127,7 +129,7 @@ export const coAlarm = declareEquipment({
 	system: 'climate',
 	words: [
 		...words(
-			'co alarm|co alarms|co detector|co detectors|co sensor|co monitor|carbon monoxide alarm|carbon monoxide detector|carbon-monoxide alarm|carbon-monoxide detector|monoxide alarm|monoxide detector|smoke and co alarm|smoke/co alarm|smoke and co detector|co and smoke alarm|co/smoke alarm|detector de co|detectores de co|detector de monóxido|detector de monóxido de carbono|alarma de co|alarma de monóxido|co-melder|co melder|co-warner|co warner|kohlenmonoxidmelder|kohlenmonoxid-melder|kohlenmonoxidwarner',
+			'co alarm|co alarms|co detector|co detectors|co sensor|co monitor|carbon monoxide alarm|carbon monoxide detector|carbon-monoxide alarm|carbon-monoxide detector|monoxide alarm|monoxide detector|smoke and co alarm|smoke/co alarm|smoke and co detector|co and smoke alarm|co/smoke alarm|detector de co|detectores de co|detector de monóxido|detector de monóxido de carbono|alarma de co|alarma de monóxido|co-melder|co melder|co-warner|co warner|kohlenmonoxidmelder|kohlenmonoxid-melder|de monóxido|monóxido|kohlenmonoxidwarner',
 		),
 		...combinedWords,
 	],

@@ -30,7 +30,13 @@ export const solar = declareEquipment({
 			label: 'panels in series',
 			min: 1,
 			max: 60,
-			aliases: words('in series|series|in reihe|en serie|per string'),
+			aliases: words('in series|series|in reihe|en serie|per string|s'),
+		}),
+		strings: count({
+			label: 'strings in parallel',
+			min: 1,
+			max: 30,
+			aliases: words('strings|strings in parallel|parallel strings|p|stränge|cadenas'),
 		}),
 		wiring: choice({
 			label: 'how they are joined',
@@ -39,7 +45,7 @@ export const solar = declareEquipment({
 					'all in series|in series|wired in series|series|series string|one string|in reihe|reihenschaltung|en serie',
 				),
 				parallel: words(
-					'all in parallel|in parallel|wired in parallel|parallel|parallelgeschaltet|en paralelo',
+					'all in parallel|in parallel|wired in parallel|parallel|paralel|in paralel|parallelgeschaltet|en paralelo|paralelo',
 				),
 			},
 		}),
@@ -85,9 +91,12 @@ export const solar = declareEquipment({
 		...circuitFields,
 		...placingFields,
 	},
-	settle: ({ totalW, panelW, ...rest }) => {
-		const each = ofOne(panelW, totalW, rest.count ?? 1);
-		return each === undefined ? rest : { ...rest, panelW: each };
+	settle: ({ totalW, panelW, strings, ...rest }) => {
+		const made = rest.series === undefined || strings === undefined ? undefined : rest.series * strings;
+		const many = rest.count ?? made;
+		const all = many === undefined ? rest : { ...rest, count: many };
+		const each = ofOne(panelW, totalW, many ?? 1);
+		return each === undefined ? all : { ...all, panelW: each };
 	},
 	// 11 kg for a framed panel of 200 W with its feet; a flexible one a third.
 	usualKg: ({ count: many = 1, panelW, glued }) =>

@@ -5,10 +5,10 @@ import { declareEquipment, words } from './declare.js';
 const outside = flag({
 	label: 'outside the heated space',
 	yes: words(
-		'outside|under the van|under the floor|underneath|underslung|under-slung|slung under|slung underneath|under floor|underfloor|under the chassis|below the floor|exterior|hung under|mounted under|unterflur|unter dem boden|unter dem fahrzeug|unterm boden|außen|bajo el chasis|bajo el piso|debajo del piso|bajo la furgoneta|bajos|en los bajos',
+		'outside|por fuera|por debajo|under the van|under the floor|underneath|underslung|under-slung|slung under|slung underneath|under floor|underfloor|under the chassis|below the floor|exterior|hung under|mounted under|unterflur|unter dem boden|unter dem fahrzeug|unterm boden|außen|bajo el chasis|bajo el piso|debajo del piso|bajo la furgoneta|bajos|en los bajos',
 	),
 	no: words(
-		'inside|inside the van|indoors|under the bed|in the garage|over the wheel well|innen|im innenraum|innenliegend|unter dem bett|dentro|interior|en el interior|bajo la cama|debajo de la cama',
+		'inside|inside the van|indoors|under the bed|in the garage|over the wheel well|innen|im innenraum|innenliegend|unter dem bett|dentro|por dentro|interior|en el interior|bajo la cama|debajo de la cama',
 	),
 });
 const heated = flag({
@@ -42,7 +42,7 @@ export const freshTank = declareEquipment({
 	label: 'fresh tank',
 	system: 'water',
 	words: words(
-		'fresh tank|fresh water tank|freshwater tank|fresh water|freshwater|fresh|water tank|clean water tank|potable water|potable tank|water jugs|water jug|jerry cans|jerry can|water containers|depósito de agua limpia|depósito de aguas limpias|depósito de agua|depósito limpia|agua limpia|aguas limpias|tanque de agua|tanque de agua limpia|bidones de agua|limpia|limpias|frischwassertank|frischwasser|wassertank|wasserkanister|frischwasserkanister|frisch',
+		'fresh tank|fresh water tank|freshwater tank|fresh water|freshwater|fresh|water tank|clean water tank|potable water|potable tank|water jugs|water jug|jug for fresh|jerry cans|jerry can|water containers|depósito de agua limpia|depósito de aguas limpias|depósito de agua|depósito limpia|agua limpia|aguas limpias|tanque de agua|tanque de agua limpia|bidones de agua|limpia|limpias|frischwassertank|frischwasser|wassertank|wasserkanister|frischwasserkanister|frisch|water|wasser|agua',
 	),
 	fields: tankVolume('How large is the fresh tank?'),
 	usualKg: ({ volumeL, count: many = 1 }) => (volumeL === undefined ? null : many * (3 + volumeL * 0.06)),
@@ -54,7 +54,7 @@ export const grayTank = declareEquipment({
 	label: 'gray tank',
 	system: 'water',
 	words: words(
-		'gray tank|grey tank|gray water tank|grey water tank|gray water|grey water|graywater|greywater|gray|grey|waste tank|waste water tank|waste water|sink waste tank|depósito de aguas grises|depósito de grises|aguas grises|grises|tanque de aguas grises|grauwassertank|grauwasser|abwassertank|abwasser|abwasserkanister|grau',
+		'gray tank|grey tank|gray water tank|grey water tank|gray water|grey water|graywater|greywater|gray|grey|waste|waste tank|waste water tank|waste water|sink waste tank|depósito de aguas grises|depósito de grises|aguas grises|grises|tanque de aguas grises|grauwassertank|grauwasser|abwassertank|abwasser|abwasserkanister|grauwasserkanister|grau|gray jug|grey jug|gray bucket|grey bucket|jug for gray|jug for grey',
 	),
 	fields: tankVolume('How large is the gray tank?'),
 	usualKg: ({ volumeL, count: many = 1 }) => (volumeL === undefined ? null : many * (3 + volumeL * 0.06)),
@@ -102,7 +102,7 @@ export const waterHeater = declareEquipment({
 	words: [
 		...loadWords('water heater'),
 		...words(
-			'electric water heater|propane water heater|gas water heater|diesel water heater|instant water heater|tankless water heater|tankless|instantaneous water heater|on-demand water heater|on demand water heater|calorifier|hydronic water heater|combi heater|combi boiler|air and water heater|hot water system|boiler eléctrico|termo eléctrico|calentador de gas|calentador instantáneo|calentador diésel|acs|agua caliente|warmwasserbereiter|warmwasserbereitung|elektroboiler|gasboiler|gas-durchlauferhitzer|durchlauferhitzer|dieselboiler|kombiheizung|kombi-heizung|warmwasser',
+			'electric water heater|propane water heater|gas water heater|diesel water heater|instant water heater|tankless water heater|tankless|instantaneous water heater|on-demand water heater|on demand water heater|calorifier|hydronic water heater|combi heater|combi boiler|air and water heater|hot water system|boiler eléctrico|termo eléctrico|calentador de gas|calentador instantáneo|calentador diésel|acs|agua caliente|warmwasserbereiter|warmwasserbereitung|elektroboiler|gasboiler|gas-durchlauferhitzer|durchlauferhitzer|dieselboiler|kombiheizung|kombi-heizung|warmwasser|hot water|heizt auch das wasser|heizt das wasser',
 		),
 	],
 	fields: {
@@ -114,7 +114,7 @@ export const waterHeater = declareEquipment({
 			label: 'what heats it',
 			options: {
 				electric: words(
-					'electric|electric water heater|eléctrico|boiler eléctrico|termo eléctrico|elektrisch|elektroboiler|element',
+					'electric|elec|electric water heater|eléctrico|boiler eléctrico|termo eléctrico|elektrisch|elektroboiler|element',
 				),
 				propane: words(
 					'propane|propane water heater|gas|gas water heater|lpg|de gas|a gas|calentador de gas|gasboiler|gas-durchlauferhitzer|propan|propano|butano',
@@ -138,10 +138,10 @@ export const waterHeater = declareEquipment({
 		mixer: flag({
 			label: 'thermostatic mixing valve',
 			yes: words(
-				'mixing valve|thermostatic mixing valve|thermostatic mixer|thermostatic valve|tempering valve|anti-scald valve|anti scald valve|thermostatic|válvula termostática|mezclador termostático|válvula mezcladora|thermostatventil|thermostatmischer|mischventil|verbrühschutz|thermostatisches mischventil',
+				'mixing valve|mix valve|thermostatic mixing valve|thermostatic mixer|thermostatic valve|tempering valve|anti-scald valve|anti scald valve|thermostatic|válvula termostática|mezclador termostático|válvula mezcladora|thermostatventil|thermostatmischer|mischventil|verbrühschutz|thermostatisches mischventil',
 			),
 			no: words(
-				'no mixing valve|without mixing valve|without a mixing valve|no tempering valve|no mixer|without a tempering valve|sin válvula mezcladora|sin válvula termostática|sin mezclador|ohne mischventil|ohne verbrühschutz|kein mischventil',
+				'no mixing valve|no mix valve|without mixing valve|without a mixing valve|no tempering valve|no mixer|without a tempering valve|sin válvula mezcladora|sin válvula termostática|sin mezclador|ohne mischventil|ohne verbrühschutz|kein mischventil',
 			),
 		}),
 		leftOn: flag({
