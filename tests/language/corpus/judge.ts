@@ -1,7 +1,7 @@
 import type { Answer, Chat } from '@lugbook/chat';
 import type { Meant, Phrasing } from './phrasing.js';
 
-export type Verdict = 'exact' | 'asked' | 'wrong';
+type Verdict = 'exact' | 'asked' | 'wrong';
 
 export interface Judged {
 	readonly phrasing: Phrasing;

@@ -1,6 +1,6 @@
 /** A van told in words: descriptions and corrections, by "/build describe" or as a message that plainly is one. */
 
-import { changed, equipmentOf, type Van } from '@lugbook/core';
+import { changed, equipmentOf, topicNamed, type Van } from '@lugbook/core';
 import {
 	type Correction,
 	changesFor,
@@ -96,6 +96,9 @@ const inQuestions: ReadonlySet<string> = new Set(['people', 'place', 'trip', 'ap
 function isPlainDescription(text: string, description: Description, reading: Reading): boolean {
 	const kinds = [...kindsIn(description)];
 	if (kinds.length < 2 || /^[a-z-]+:/i.test(text)) return false;
+	// "payload long wheelbase, water 100 L, ..." asks for its topic; "battery 2 x 100 Ah, ..." begins with a piece.
+	const first = /^[a-z-]+/i.exec(text)?.[0].toLowerCase() ?? '';
+	if (topicNamed(first) !== null && !kinds.includes(first)) return false;
 	if (tells.test(text) || (kinds.length >= 3 && reading.topic === null)) return true;
 	const aboard = kinds.filter(
 		(kind) =>
