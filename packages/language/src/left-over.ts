@@ -22,3 +22,13 @@ export function leftOver(
 	}
 	return left.map(({ start, end }) => message.slice(start, end));
 }
+
+/**
+ * Figures of the message that stand in nothing that was taken, noted or said back: a reading that swallows one with
+ * what stands beside it must not lose it in silence.
+ */
+export function figuresLost(message: string, accounted: readonly string[]): string[] {
+	const told = accounted.join('\n');
+	const figures = message.match(/(?<![\p{L}\p{N}.,/x×½²-])\d+/gu) ?? [];
+	return [...new Set(figures)].filter((figure) => !told.includes(figure));
+}

@@ -2,7 +2,7 @@ import { type AnyTopic, topics as allTopics, type Context } from '@lugbook/core'
 import { rankTopics } from './choose.js';
 import { type Element, meaningsFor, PhraseTable } from './elements.js';
 import { type Conflict, type Filled, fill, type Given } from './fill.js';
-import { leftOver } from './left-over.js';
+import { figuresLost, leftOver } from './left-over.js';
 import { lex } from './lex.js';
 import { wholeMarkings } from './markings.js';
 import { longestMessage, plain } from './message.js';
@@ -115,12 +115,20 @@ export class Reader {
 		const filled = answerTo(read, elements, topic, previous, message, context);
 		const followsUp = followed !== undefined && topic.name === followed.name;
 		const rival = chosen === undefined ? rivalOf(weighed) : null;
+		const notes = [...filled.notes, ...takenIn(elements, filled, message)];
+		const unread = leftOver(elements, filled.claimed, message, askingFor(anyTopic, topic.includes));
+		const accounted = [
+			...filled.given.map((one) => one.said),
+			...filled.conflicts.flatMap(({ values }) => values.map((one) => one.said)),
+			...notes,
+			...unread,
+		];
 		return {
 			topic: topic.name,
 			given: followsUp && previous !== null ? merge(previous.given, filled.given) : filled.given,
 			conflicts: filled.conflicts,
-			notes: [...filled.notes, ...takenIn(elements, filled, message)],
-			unread: leftOver(elements, filled.claimed, message, askingFor(anyTopic, topic.includes)),
+			notes,
+			unread: [...unread, ...figuresLost(message, accounted)],
 			unplaced: unplacedIn(elements, filled, message),
 			said,
 			context,
