@@ -231,9 +231,15 @@ describe('what people read', () => {
 		await slack.waitForMessage(/AWG/);
 		await slack.command('/size', 'wire', { user: 'U02' });
 		const form = await slack.waitForModal('U02');
-		await slack.submitModal(form, { currentA: 'plenty', lengthM: '15 ft' });
-		const refused = await slack.waitForMessage(/plenty/);
-		expect(refused.visibleTo).toBe('U02');
+		const refused = await slack.submitModal(form, { currentA: 'plenty', voltageV: '12', lengthM: '15 ft' });
+		// Said in the form, which stays open: the field, what was read, what would be right.
+		expect(refused.ackBody).toEqual({
+			response_action: 'errors',
+			errors: { currentA: expect.stringMatching(/^I read "plenty"\. .*\bA\b/) },
+		});
+		expect(await entries()).toHaveLength(1);
+		await slack.submitModal(form, { currentA: '30', voltageV: '12', lengthM: '15 ft' });
+		await expect.poll(entries).toHaveLength(2);
 		await slack.command('/size', `wire ${QUESTION}`);
 		await expect.poll(entries).toHaveLength(3);
 		expect(slack.violations).toEqual([]);

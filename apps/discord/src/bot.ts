@@ -1,7 +1,7 @@
 /** The bot: the platform's library, wired to the conversation. */
 
 import type { AddressInfo } from 'node:net';
-import { type Chat, closedServer, Desk, errorFacts, type Service, serveService } from '@lugbook/chat';
+import { type Conversation, closedServer, Desk, errorFacts, type Service, serveService } from '@lugbook/chat';
 import { Client, Events, GatewayIntentBits, Partials } from 'discord.js';
 import { listen } from './listeners/index.js';
 import type { Logger } from './log.js';
@@ -23,7 +23,7 @@ const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, Gate
 
 export interface BotOptions {
 	readonly settings: Settings;
-	readonly chat: Pick<Chat, 'handle' | 'shown' | 'log'>;
+	readonly chat: Conversation;
 	readonly log: Logger;
 	readonly nowMs?: () => number;
 	/** how often the outbox is looked through, and after which time what another process held is taken over [ms] */

@@ -2,7 +2,14 @@
 
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { type Chat, closedServer, Desk, type Service, serveService, serviceRoutes } from '@lugbook/chat';
+import {
+	type Conversation,
+	closedServer,
+	Desk,
+	type Service,
+	serveService,
+	serviceRoutes,
+} from '@lugbook/chat';
 import { App, type Authorize, type Receiver, SocketModeReceiver } from '@slack/bolt';
 import { Install } from './install.js';
 import { Installations } from './installations.js';
@@ -31,7 +38,7 @@ const CALL_TIMEOUT_MS = 10_000;
 
 export interface BotOptions {
 	readonly settings: Settings;
-	readonly chat: Pick<Chat, 'handle' | 'shown' | 'log'>;
+	readonly chat: Conversation;
 	readonly log: Logger;
 	readonly nowMs?: () => number;
 	/** in place of SOCKET_PATIENCE_MS */

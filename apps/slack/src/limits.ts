@@ -41,3 +41,5 @@ export const FILE_BYTES_MAX = 50 * 1024 * 1024;
 /** a request's body; the platform sends far less [bytes] */
 export const BODY_BYTES_MAX = 1024 * 1024;
 export const PRIVATE_METADATA_CHARACTERS_MAX = 3000;
+/** no limit is published for the text under a field of a form; longer ones would hide the form */
+export const FIELD_ERROR_CHARACTERS_MAX = 300;

@@ -1,16 +1,17 @@
+import type { AnyTopic } from '@lugbook/core';
 import { Reader } from '@lugbook/language';
 import { type Json, type Log, openLog } from '@lugbook/log';
 import { buildExample, buildVerbs } from './build/verbs.js';
 import { ask } from './commands/ask.js';
 import { logExample, logVerbs } from './commands/log.js';
-import { size } from './commands/size.js';
+import { readFields, size } from './commands/size.js';
 import { failureAnswer, isLogError } from './failure.js';
 import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { listed, replyWith } from './reply.js';
 import { inTheirTongue, repliedIn, tongueOf, unkept } from './tongue.js';
-import { type Progress, replay, type ShopDefaults, Turn } from './turn.js';
+import { contextOf, type Progress, replay, type ShopDefaults, Turn } from './turn.js';
 import { runVerb } from './verb.js';
 
 export interface ChatOptions extends ShopDefaults {
@@ -32,6 +33,9 @@ function searchableText(body: Json): string {
 	return typeof headline === 'string' ? headline : '';
 }
 
+/** What a bot needs of the conversation. */
+export type Conversation = Pick<Chat, 'handle' | 'shown' | 'log' | 'fieldErrors'>;
+
 /** A conversation with shops, the same on every platform: a message in, a reply out, kept before it leaves. */
 export class Chat {
 	readonly log: Log;
@@ -50,6 +54,11 @@ export class Chat {
 	/** Remembers which message of the platform shows an answer: its thread then goes on with that question. */
 	async shown(shown: Shown): Promise<void> {
 		await rememberShown(this.log, shown);
+	}
+
+	/** What of a form's fields can't be read, by field, while the form is still open. Nothing is kept. */
+	fieldErrors(topic: AnyTopic, fields: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
+		return readFields(this.#reader, topic, fields, contextOf(this.#defaults)).errors;
 	}
 
 	/**

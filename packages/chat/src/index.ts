@@ -2,7 +2,7 @@ export { type AnyTopic, type Field, topicNamed, topics } from '@lugbook/core';
 export type { Log } from '@lugbook/log';
 export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './answer.js';
 export * from './bot/index.js';
-export { Chat, type ChatOptions, openChat } from './chat.js';
+export { Chat, type ChatOptions, type Conversation, openChat } from './chat.js';
 export { forgetPerson } from './forget.js';
 export {
 	type BookFormat,

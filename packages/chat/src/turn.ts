@@ -17,6 +17,17 @@ export interface ShopDefaults {
 /** Hears how far work that takes its time has come; a platform shows it as one message that is brought up to date. */
 export type Progress = (text: string) => void;
 
+/** The shop's rule set and units, where nothing else is said. */
+export function contextOf(
+	defaults: ShopDefaults,
+	{ region: asked, units }: Pick<Incoming, 'region' | 'units'> = {},
+): Context {
+	const region = asked ?? defaults.region;
+	const habit: UnitHabit = region === 'us' ? 'us' : 'metric';
+	const usual = asked === undefined ? (defaults.units ?? habit) : habit;
+	return { region, units: units ?? usual, language: 'en' };
+}
+
 /** One message on its way to a reply: what the commands need to read the log, to keep and to answer. */
 export class Turn {
 	readonly log: Log;
@@ -63,11 +74,7 @@ export class Turn {
 
 	/** Rule set and units before the message itself has said anything of them. */
 	context(): Context {
-		const { region: asked, units } = this.incoming;
-		const region = asked ?? this.#defaults.region;
-		const habit: UnitHabit = region === 'us' ? 'us' : 'metric';
-		const usual = asked === undefined ? (this.#defaults.units ?? habit) : habit;
-		return { region, units: units ?? usual, language: 'en' };
+		return contextOf(this.#defaults, this.incoming);
 	}
 
 	/** The clock, for what people say of days. */

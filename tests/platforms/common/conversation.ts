@@ -1,6 +1,6 @@
 /** The conversation behind a bot, as tests arrange it and look into it. */
 
-import { type Chat, openChat } from '@lugbook/chat';
+import { type Chat, type Conversation, openChat } from '@lugbook/chat';
 
 export interface KeptExchange {
 	readonly number: number;
@@ -23,8 +23,8 @@ export async function keptIn({ log }: Pick<Chat, 'log'>, shop: string): Promise<
 }
 
 /** The conversation with another way to handle messages. */
-export function handling(chat: Chat, handle: Chat['handle']): Pick<Chat, 'handle' | 'shown' | 'log'> {
-	return { log: chat.log, shown: chat.shown.bind(chat), handle };
+export function handling(chat: Chat, handle: Chat['handle']): Conversation {
+	return { log: chat.log, shown: chat.shown.bind(chat), fieldErrors: chat.fieldErrors.bind(chat), handle };
 }
 
 export async function openConversation(databaseUrl = 'sqlite::memory:'): Promise<Chat> {

@@ -1,6 +1,7 @@
-import { errorFacts, type ProgramLog, saidByForm, topicNamed } from '@lugbook/chat';
+import { errorFacts, type ProgramLog, saidByForm, shortened, topicNamed } from '@lugbook/chat';
 import type { App, types, ViewSubmitAction, webApi } from '@slack/bolt';
 import { enteredIn, FORM, openedIn, TOPIC_CHOICE, topicForm } from '../form.js';
+import { FIELD_ERROR_CHARACTERS_MAX } from '../limits.js';
 import { shopOf } from '../platform.js';
 import type { Wiring } from './index.js';
 import { notedOrLate } from './note.js';
@@ -35,8 +36,19 @@ export function listenToForms(app: App, { desk, platform }: Wiring): void {
 	app.view<ViewSubmitAction>(
 		{ callback_id: FORM, type: 'view_submission' },
 		async ({ ack, view, body, client }) => {
-			await ack();
 			const { form, topic, entry, place: opened } = openedIn(view);
+			const entered = enteredIn(view);
+			const known = topicNamed(topic ?? '');
+			const unread = known === null ? null : desk.fieldErrors(known, entered);
+			// While the form is open each field says what is wrong with it; afterwards all would have to be typed again.
+			if (unread !== null && unread.size > 0) {
+				const errors = [...unread].map(([name, error]) => [
+					name,
+					shortened(error, FIELD_ERROR_CHARACTERS_MAX),
+				]);
+				return await ack({ response_action: 'errors', errors: Object.fromEntries(errors) });
+			}
+			await ack();
 			const place = { ...opened, user: body.user.id, delivery: body.trigger_id };
 			const shop = shopOf(body.team?.id ?? '');
 			const base = {
@@ -46,7 +58,6 @@ export function listenToForms(app: App, { desk, platform }: Wiring): void {
 				delivery: place.delivery,
 				user: { id: place.user },
 			};
-			const entered = enteredIn(view);
 			const way = platform.way(client, place);
 			if (form === 'size' || entry === null) {
 				const asked = { ...base, command: 'size' as const, text: topic ?? '', fields: entered };

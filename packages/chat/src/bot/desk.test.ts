@@ -41,6 +41,13 @@ afterEach(async () => {
 	rmSync(folder, { recursive: true });
 });
 
+/** What a desk needs of the conversation beside the handling of messages. */
+const conversation = () => ({
+	log: chat.log,
+	shown: chat.shown.bind(chat),
+	fieldErrors: chat.fieldErrors.bind(chat),
+});
+
 /** A place that remembers what was shown by which delivery, as the platforms let the bots look. */
 class Place implements Way {
 	constructor(private readonly delivery: string) {}
@@ -178,8 +185,7 @@ describe('an answer', () => {
 		const desk = openDesk();
 		await ask(desk, QUESTION);
 		const marking = {
-			log: chat.log,
-			shown: chat.shown.bind(chat),
+			...conversation(),
 			handle: async (incoming: Parameters<Chat['handle']>[0]) => ({
 				...(await chat.handle(incoming)),
 				marks: [{ entry: 1, channel: 'c1', thread: null, text: 'replaced by No. 2', stands: false }],
@@ -305,7 +311,7 @@ describe('of several processes', () => {
 
 	test('another answers what the one that ended left behind, once its lease is over', async () => {
 		const never = new Promise<Reply>(() => {});
-		const dying = openDesk({ chat: { log: chat.log, shown: chat.shown.bind(chat), handle: () => never } });
+		const dying = openDesk({ chat: { ...conversation(), handle: () => never } });
 		const one = asked(QUESTION);
 		await dying.receive(one, 'there', new Place(one.delivery)).noted;
 		const other = openDesk();
@@ -348,8 +354,7 @@ describe('of several processes', () => {
 		});
 		const slow = openDesk({
 			chat: {
-				log: chat.log,
-				shown: chat.shown.bind(chat),
+				...conversation(),
 				handle: async (incoming) => {
 					await wait;
 					return await chat.handle(incoming);
@@ -374,7 +379,7 @@ describe('of several processes', () => {
 
 	test('a shutdown leaves what takes too long to the others, at once', async () => {
 		const never = new Promise<Reply>(() => {});
-		const ending = openDesk({ chat: { log: chat.log, shown: chat.shown.bind(chat), handle: () => never } });
+		const ending = openDesk({ chat: { ...conversation(), handle: () => never } });
 		const one = asked(QUESTION);
 		await ending.receive(one, 'there', new Place(one.delivery)).noted;
 		await ending.close(10);

@@ -7,7 +7,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Log } from '@lugbook/log';
 import { replyOf, reviewedReplyOf } from '../again.js';
-import type { Chat } from '../chat.js';
+import type { Conversation } from '../chat.js';
 import { placeOf } from '../memory.js';
 import type { CommandName, Mark, Person, Reply } from '../message.js';
 import { digestGiven, dueDigests } from '../review/digest.js';
@@ -71,7 +71,7 @@ export interface Platform {
 }
 
 export interface DeskOptions {
-	readonly chat: Pick<Chat, 'handle' | 'shown' | 'log'>;
+	readonly chat: Conversation;
 	readonly platform: Platform;
 	readonly log: ProgramLog;
 	readonly pace?: Pace;
@@ -165,6 +165,11 @@ export class Desk {
 				await tell(FAILED);
 			}),
 		);
+	}
+
+	/** What of a form's fields can't be read, by field, while the form is still open. */
+	fieldErrors(...form: Parameters<Conversation['fieldErrors']>): ReadonlyMap<string, string> {
+		return this.#chat.fieldErrors(...form);
 	}
 
 	/** Looks something up without keeping or showing it. */

@@ -1,5 +1,5 @@
-import { topicNamed, topics } from '@lugbook/core';
-import type { Given, Reading } from '@lugbook/language';
+import { type AnyTopic, type Context, topicNamed, topics } from '@lugbook/core';
+import type { Given, Reader, Reading } from '@lugbook/language';
 import { bareAnswer } from '../answer.js';
 import type { Reply } from '../message.js';
 import { listed } from '../reply.js';
@@ -30,16 +30,9 @@ export async function size(turn: Turn): Promise<Reply> {
 		const reading = reader.read(text.slice(name.length).trim(), { context, topic: topic.name });
 		return await answerReading(turn, build, reading, null, text);
 	}
-	const given: Given[] = [];
-	const errors: string[] = [];
-	for (const [field, typed] of Object.entries(incoming.fields)) {
-		if (typed.trim() === '') continue;
-		const read = reader.readField(topic, field, typed, context);
-		if (read.ok) given.push({ name: field, value: read.value, said: typed });
-		else errors.push(read.error);
-	}
-	if (errors.length > 0) {
-		const answer = bareAnswer('refused', errors.join(' '), { topic: topic.name });
+	const { given, errors } = readFields(reader, topic, incoming.fields, context);
+	if (errors.size > 0) {
+		const answer = bareAnswer('refused', [...errors.values()].join(' '), { topic: topic.name });
 		return await turn.keep(build, { answer, request: null });
 	}
 	const reading: Reading = {
@@ -57,4 +50,22 @@ export async function size(turn: Turn): Promise<Reply> {
 		smallTalk: false,
 	};
 	return await answerReading(turn, build, reading, null, Object.values(incoming.fields).join(' '));
+}
+
+/** The typed fields of a form as values; and of those that can't be read, by field, what was read and what would be right. */
+export function readFields(
+	reader: Reader,
+	topic: AnyTopic,
+	fields: Readonly<Record<string, string>>,
+	context: Context,
+): { readonly given: Given[]; readonly errors: ReadonlyMap<string, string> } {
+	const given: Given[] = [];
+	const errors = new Map<string, string>();
+	for (const [field, typed] of Object.entries(fields)) {
+		if (typed.trim() === '') continue;
+		const read = reader.readField(topic, field, typed, context);
+		if (read.ok) given.push({ name: field, value: read.value, said: typed });
+		else errors.set(field, read.error);
+	}
+	return { given, errors };
 }
