@@ -102,6 +102,24 @@ describe.each(DIALECTS)('a lock held by somebody else on $title', ({ fresh }) =>
 		await expectWhole(log, 2);
 	});
 
+	test('while many wait: the last is told about when the first is, and a later one goes through', async () => {
+		const release = await holdLock(database.url);
+		const startedMs = performance.now();
+		const codes = await Promise.all(
+			Array.from({ length: 40 }, (_, turn) => codeOf(log.append(entryOf({ delivery: `Ev${turn}` })))),
+		);
+		const waitedMs = performance.now() - startedMs;
+		await release();
+		expect(codes).toEqual(Array.from({ length: 40 }, () => 'locked'));
+		// One after the other they would take 40 times 400 ms.
+		expect(waitedMs).toBeLessThan(8000);
+		expect(await log.append(entryOf({ delivery: 'Ev7' }))).toMatchObject({
+			repeated: false,
+			entry: { number: 2 },
+		});
+		await expectWhole(log, 2);
+	});
+
 	test('for a while: the entry waits and is written once', async () => {
 		const release = await holdLock(database.url);
 		const pending = log.append(entryOf({ delivery: 'Ev1' }));
@@ -301,13 +319,15 @@ describe('a PostgreSQL that goes away', () => {
 	});
 });
 
-/** Stands between the log and the server and can break the line at a commit. */
+/** Stands between the log and the server and can break the line at a commit, or as soon as it is up. */
 class Line {
 	readonly #server: Server;
 	readonly #target: number;
 	readonly #sockets = new Set<Socket>();
 	/** `before`: the commit does not reach the server. `after`: its answer does not reach the log. */
 	breakAtCommit: 'before' | 'after' | null = null;
+	/** How many new connections break at their first statement. */
+	breakNew = 0;
 	broken = 0;
 
 	constructor(target: number) {
@@ -320,8 +340,12 @@ class Line {
 		return (this.#server.address() as AddressInfo).port;
 	}
 
-	async close(): Promise<void> {
+	hangUpAll(): void {
 		for (const socket of this.#sockets) socket.destroy();
+	}
+
+	async close(): Promise<void> {
+		this.hangUpAll();
 		await new Promise((resolve) => this.#server.close(resolve));
 	}
 
@@ -342,6 +366,10 @@ class Line {
 		}
 		client.on('data', (bytes) => {
 			// The driver sends a statement without values as a simple query, its text as it is.
+			if (this.breakNew > 0 && bytes.includes('synchronous_commit')) {
+				this.breakNew -= 1;
+				return hangUp();
+			}
 			const mode = bytes.includes('commit\0') ? this.breakAtCommit : null;
 			if (mode !== null) {
 				this.breakAtCommit = null;
@@ -357,6 +385,26 @@ class Line {
 		});
 	}
 }
+
+test('connections that break as soon as they are up take no place in the pool, and nobody waits for their end', async () => {
+	const cluster = await sharedCluster();
+	const url = new URL(await cluster.freshDatabase());
+	const line = new Line(cluster.port);
+	url.port = String(await line.open());
+	const log = await openLog(url.href, { patienceMs: 30_000 });
+	try {
+		await log.append(entryOf());
+		line.hangUpAll();
+		// More than the pool has places.
+		line.breakNew = 25;
+		expect((await log.append(entryOf())).entry.number).toBe(2);
+		expect(line.breakNew).toBe(0);
+		await expectWhole(log, 2);
+	} finally {
+		await log.close();
+		await line.close();
+	}
+});
 
 describe('a line that breaks at a commit', () => {
 	let line: Line;

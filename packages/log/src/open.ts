@@ -26,7 +26,7 @@ export async function openLog(url: string, options: LogOptions = {}): Promise<Lo
 		);
 	});
 	try {
-		await retrying(database, patienceMs, () => migrate(database));
+		await retrying(database, Date.now() + patienceMs, () => migrate(database));
 	} catch (error) {
 		await database.close();
 		throw error;

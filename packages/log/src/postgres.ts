@@ -1,4 +1,4 @@
-import { CompiledQuery, Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
+import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
 import pg from 'pg';
 import { FIRST_PREVIOUS_HASH } from './chain.js';
 import type { Database, DatabaseOptions, Head } from './database.js';
@@ -23,6 +23,9 @@ export async function openPostgres(url: string, options: DatabaseOptions): Promi
 		idle_in_transaction_session_timeout: STATEMENT_TIMEOUT_MS,
 		// A server that vanished without closing the connection would otherwise never answer.
 		query_timeout: STATEMENT_TIMEOUT_MS + options.patienceMs,
+		// By the pool and not by the query builder, which would keep a connection that breaks here, and with it one
+		// of the pool's places, for good.
+		onConnect: commitsOnDisk,
 	});
 	// A connection that breaks says so by an event. The statement that next needs it fails and is handled there;
 	// without listeners the event itself would end the process, idle (pool) or between two statements (client).
@@ -31,12 +34,19 @@ export async function openPostgres(url: string, options: DatabaseOptions): Promi
 	const database = new PostgresDatabase(pool);
 	try {
 		// A server that is just coming up is waited for.
-		await retrying(database, options.patienceMs, () => database.checkServer());
+		await retrying(database, Date.now() + options.patienceMs, () => database.checkServer());
 	} catch (error) {
 		await database.close();
 		throw toLogError(error);
 	}
 	return database;
+}
+
+/** A server may be set up to answer before a commit is on disk. The log may not. */
+async function commitsOnDisk(client: pg.ClientBase): Promise<void> {
+	await client.query(
+		`select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'`,
+	);
 }
 
 class PostgresDatabase implements Database {
@@ -47,19 +57,7 @@ class PostgresDatabase implements Database {
 
 	constructor(pool: pg.Pool) {
 		this.#pool = pool;
-		this.db = new Kysely<Tables>({
-			dialect: new PostgresDialect({
-				pool,
-				async onCreateConnection(connection) {
-					// A server may be set up to answer before a commit is on disk. The log may not.
-					await connection.executeQuery(
-						CompiledQuery.raw(
-							`select set_config('synchronous_commit', 'on', false) where current_setting('synchronous_commit') = 'off'`,
-						),
-					);
-				},
-			}),
-		});
+		this.db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
 	}
 
 	async checkServer(): Promise<void> {

@@ -19,12 +19,18 @@ test('tasks of one key run one at a time in the order given; other keys do not w
 	expect(seen).toEqual(['a1 begins', 'b1 begins', 'b1 ends', 'a1 ends', 'a2 begins', 'a2 ends']);
 });
 
-test('a task that fails does not stop the ones behind it', async () => {
+test('a task that fails does not stop the ones behind it; the next is told the failure', async () => {
 	const queue = new WriteQueue();
-	const failed = queue.run('a', () => Promise.reject(new Error('no')));
-	const next = queue.run('a', async () => 2);
+	const told: unknown[] = [];
+	const task = async (failureBefore: unknown) => told.push(failureBefore);
+	const error = new Error('no');
+	const failed = queue.run('a', () => Promise.reject(error));
+	const next = queue.run('a', task);
+	const later = queue.run('a', task);
 	await expect(failed).rejects.toThrow('no');
-	expect(await next).toBe(2);
+	expect(await next).toBe(1);
+	expect(await later).toBe(2);
+	expect(told).toEqual([error, null]);
 });
 
 test('what would wait behind too many is refused at once', async () => {

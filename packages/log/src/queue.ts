@@ -6,10 +6,12 @@ import { LogError } from './errors.js';
  * all wait for the same lock in the database, each holding a connection that a reader could use.
  */
 export class WriteQueue {
-	readonly #tails = new Map<string, Promise<void>>();
+	/** The last task of each key; resolves with what it failed with, or null. */
+	readonly #tails = new Map<string, Promise<unknown>>();
 	#waiting = 0;
 
-	async run<T>(key: string, task: () => Promise<T>): Promise<T> {
+	/** @param task is given what the task before it in the queue failed with, null when it did not or none was there */
+	async run<T>(key: string, task: (failureBefore: unknown) => Promise<T>): Promise<T> {
 		if (this.#waiting >= LIMITS.waitingWrites) {
 			throw new LogError(
 				'locked',
@@ -17,11 +19,11 @@ export class WriteQueue {
 			);
 		}
 		this.#waiting += 1;
-		const before = this.#tails.get(key) ?? Promise.resolve();
+		const before = this.#tails.get(key) ?? Promise.resolve(null);
 		const result = before.then(task);
 		const tail = result.then(
-			() => undefined,
-			() => undefined,
+			() => null,
+			(error: unknown) => error,
 		);
 		this.#tails.set(key, tail);
 		try {

@@ -39,7 +39,7 @@ import {
 	treeHead,
 } from './proofs.js';
 import { WriteQueue } from './queue.js';
-import { retrying } from './retry.js';
+import { mayPass, retrying } from './retry.js';
 import { type EntryRow, entryWhere, headOf, peopleOf, toEntry } from './rows.js';
 import type { Tables } from './tables.js';
 import { type VerifyReport, verifyShop } from './verify.js';
@@ -381,17 +381,20 @@ export class SqlLog implements Log {
 
 	async #read<T>(task: () => Promise<T>): Promise<T> {
 		this.#assertOpen();
-		return await retrying(this.#database, this.#patienceMs, task);
+		return await retrying(this.#database, Date.now() + this.#patienceMs, task);
 	}
 
 	async #write<T>(shop: string, task: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
 		this.#assertOpen();
-		return await this.#queue.run(this.#database.writeKey(shop), () =>
-			retrying(this.#database, this.#patienceMs, () =>
+		const deadlineMs = Date.now() + this.#patienceMs;
+		return await this.#queue.run(this.#database.writeKey(shop), async (failureBefore) => {
+			// Who stood behind a writer that gave up has waited as long: all who wait are told at about the same time.
+			if (mayPass(failureBefore) && Date.now() >= deadlineMs) throw failureBefore;
+			return await retrying(this.#database, deadlineMs, () =>
 				// Each statement must see what the holder of the lock before us wrote, whatever the server's default.
 				this.#db.transaction().setIsolationLevel('read committed').execute(task),
-			),
-		);
+			);
+		});
 	}
 
 	#assertOpen(): void {
