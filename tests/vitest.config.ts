@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -15,6 +16,8 @@ export default defineConfig({
 		exclude: ['**/node_modules/**', '**/dist/**'],
 		setupFiles: [fileURLToPath(new URL('setup.ts', import.meta.url))],
 		pool: 'forks',
+		// Unless told, one core is left idle for a person at the machine: on two that would double the time.
+		maxWorkers: availableParallelism(),
 		testTimeout: 60_000,
 		hookTimeout: 60_000,
 		allowOnly: false,
