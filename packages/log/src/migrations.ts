@@ -24,6 +24,11 @@ export function migrationsFor(dialect: 'sqlite' | 'postgres'): Record<string, Mi
 					.execute();
 			},
 		},
+		'2026-11-29-beginnings': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				if (dialect === 'sqlite') await indexBeginnings(db);
+			},
+		},
 	};
 }
 
@@ -134,4 +139,21 @@ async function createWordIndex(db: Kysely<unknown>, dialect: 'sqlite' | 'postgre
 		db,
 	);
 	await sql`create index word_index_words on word_index using gin (words)`.execute(db);
+}
+
+/**
+ * The words again in an index that also lists the entries of each beginning of a word. Without these lists SQLite
+ * merges those of all words with the same beginning at every search, however few entries are then looked at.
+ */
+async function indexBeginnings(db: Kysely<unknown>): Promise<void> {
+	const lengths = Array.from({ length: 15 }, (_, at) => at + 2).join(' ');
+	await sql`alter table word_index rename to words_before`.execute(db);
+	await sql`create virtual table word_index using fts5(words, content = '', contentless_delete = 1,
+		tokenize = 'ascii', detail = none, prefix = ${sql.lit(lengths)})`.execute(db);
+	// The index keeps no texts, but which word is in which entry: that is all there is to carry over.
+	await sql`create virtual table temp.occurrences using fts5vocab(main, words_before, instance)`.execute(db);
+	await sql`insert into word_index (rowid, words)
+		select doc, group_concat(term, ' ') from temp.occurrences group by doc`.execute(db);
+	await sql`drop table temp.occurrences`.execute(db);
+	await sql`drop table words_before`.execute(db);
 }

@@ -1,0 +1,98 @@
+/** A log as the version before left it is brought up to date when it is opened, and loses nothing by it. */
+import { Migrator } from 'kysely';
+import { describe, expect, test } from 'vitest';
+import { DIALECTS } from '../../../tests/log/databases.js';
+import { entryOf } from '../../../tests/log/entries.js';
+import type { Database } from './database.js';
+import { type Log, openLog } from './index.js';
+import { migrationsFor } from './migrations.js';
+import { openPostgres } from './postgres.js';
+import { SqlLog } from './sql-log.js';
+import { openSqlite } from './sqlite.js';
+
+const LONG_WORD = 'Batteriehauptschaltergehäuse';
+
+async function openDatabase(url: string): Promise<Database> {
+	const options = { patienceMs: 5000 };
+	return url.startsWith('sqlite:')
+		? await openSqlite(url.slice('sqlite:'.length), options)
+		: await openPostgres(url, options);
+}
+
+/** A log with the schema of an earlier version. */
+async function openLogAt(url: string, lastStep: string): Promise<Log> {
+	const database = await openDatabase(url);
+	const migrator = new Migrator({
+		db: database.db,
+		provider: { getMigrations: async () => migrationsFor(database.kind) },
+		migrationTableName: 'log_migrations',
+		migrationLockTableName: 'log_migrations_lock',
+	});
+	const { error } = await migrator.migrateTo(lastStep);
+	if (error !== undefined) throw error;
+	return new SqlLog(database, 5000, () => 'copper fuse');
+}
+
+const steps = Object.keys(migrationsFor('sqlite'));
+
+describe.each(DIALECTS)('$title', (dialect) => {
+	// At the newest step there is nothing to bring up to date: the same must hold.
+	test.each(steps)('a log at the step %s, opened today', async (step) => {
+		const { url, remove } = await dialect.fresh();
+		const before = await openLogAt(url, step);
+		for (let at = 1; at <= 150; at += 1) {
+			const text =
+				at === 8 ? '' : at === 9 ? `${LONG_WORD} 4/0 12 mm²` : `job ${at % 3 === 0 ? 'pump' : 'fan'} ${at}`;
+			await before.append(
+				entryOf({
+					text,
+					build: at % 2 === 0 ? 'heron' : null,
+					personId: at % 10 === 1 || at % 10 === 5 ? 'U-gone' : 'U1',
+					shop: at % 5 === 0 ? 'other' : 'local',
+				}),
+			);
+		}
+		await before.forget('local', 'U-gone');
+		await before.forget('other', 'U-gone');
+		await before.setSetting('local', 'leads', 'U1');
+		const words = ['job', 'pu', 'fan', 'copper', 'cop heron', '12', '1', '4 0', 'mm', 'gone', ''].concat(
+			Array.from({ length: LONG_WORD.length }, (_, at) => LONG_WORD.slice(0, at + 1)),
+		);
+		const everything = async (log: Log) => {
+			const found: Record<string, unknown> = {};
+			for (const shop of ['local', 'other']) {
+				const lines: string[] = [];
+				for await (const line of log.export(shop, { persons: true })) lines.push(line);
+				found[shop] = lines;
+				for (const word of words) {
+					const { entries } = await log.find(shop, { words: word, limit: 500 });
+					found[`${shop} ${word}`] = entries.map(({ number }) => number);
+				}
+			}
+			return { found, settings: await log.settings(), heads: await log.verify() };
+		};
+		const kept = await everything(before);
+		expect(kept.heads).toMatchObject({ ok: true, shops: [{ entries: 120 }, { entries: 30 }] });
+		expect(kept.found['local job']).toHaveLength(120 - 15 - 2);
+		expect(kept.found['other job']).toHaveLength(30 - 15);
+		expect(kept.found[`local ${LONG_WORD}`]).toEqual([8]);
+		expect(kept.found['other pu']).toHaveLength(5);
+		expect(kept.found['local copper']).toHaveLength(120);
+		await before.close();
+
+		const after = await openLog(url, { searchable: () => 'copper fuse' });
+		expect(await everything(after)).toEqual(kept);
+		// What was there is erased, and what comes is found, as ever.
+		await after.append(entryOf({ text: 'job grommet' }));
+		expect((await after.find('local', { words: 'gromm job' })).entries.map(({ number }) => number)).toEqual([
+			121,
+		]);
+		await after.forget('local', 'U1');
+		expect((await after.find('local', { words: 'job' })).entries).toEqual([]);
+		expect((await after.find('local', { words: 'gromm' })).entries).toEqual([]);
+		expect((await after.find('local', { words: 'copp', limit: 500 })).entries).toHaveLength(121);
+		expect(await after.verify()).toMatchObject({ ok: true });
+		await after.close();
+		await remove();
+	});
+});
