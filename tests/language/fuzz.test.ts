@@ -210,7 +210,7 @@ describe('a hundred thousand messages', () => {
 			const found: unknown[] = isWhole(reply.answer) ? [] : [reply.answer.headline];
 			for (const page of slackPages(reply))
 				found.push(...judgeMessage({ channel: 'C1', ...asPost(page) } as never).problems);
-			for (const page of await discordPages(reply)) {
+			for (const page of discordPages({ ...reply, files: [] })) {
 				const errors = checkMessage(asBody(page) as never, page.files.length);
 				if (errors.any) found.push(errors.problems);
 			}

@@ -52,8 +52,9 @@ describe('questions', () => {
 	test('a command: answered in the channel, kept, the same words as in the terminal', async () => {
 		const { discord, entries } = await discordShop();
 		const asked = await discord.command('ask', { text: QUESTION }, { user: discord.people.two });
-		expect(asked.responseType).toBe(ResponseType.message);
-		const answer = await discord.settled(asked);
+		// A machine under load may have to ask the platform to wait.
+		expect([ResponseType.message, ResponseType.deferMessage]).toContain(asked.responseType);
+		const answer = await discord.settled(asked, 30_000);
 		const lines = shownLines(answer.content);
 		const words = lines.filter((line) => !NOTICE.test(line));
 		expect(lines.filter((line) => NOTICE.test(line))).toHaveLength(1);
@@ -367,7 +368,7 @@ describe('pages', () => {
 				fc.stringMatching(/^[a-z0-9*@_ ]{1,300}$/).filter((text) => text.trim() !== ''),
 				async (parts, buttons, headline) => {
 					const all = [{ kind: 'headline' as const, text: headline, fold: false }, ...parts];
-					const pages = await pagesOf({ ...base, parts: all, buttons });
+					const pages = pagesOf({ ...base, parts: all, buttons, files: [] });
 					expect(pages.length).toBeLessThanOrEqual(3);
 					for (const { content, components, allowedMentions } of pages) {
 						const response = await fetch(`${discord.apiUrl}/v10/channels/${discord.channelId}/messages`, {

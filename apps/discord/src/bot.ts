@@ -29,6 +29,8 @@ export interface BotOptions {
 	/** how often the outbox is looked through, and after which time what another process held is taken over [ms] */
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
+	/** how often people hear how far long work has come [ms] */
+	readonly progressEveryMs?: number;
 	/** called when the platform has refused the bot for good after the start */
 	readonly onFatal?: () => void;
 }
@@ -83,6 +85,7 @@ export async function startDiscordBot({
 		pace: settings.pace,
 		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
 		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
+		...(options.progressEveryMs === undefined ? {} : { progressEveryMs: options.progressEveryMs }),
 	});
 	const service: Service = {
 		isConnected: () => client.isReady(),

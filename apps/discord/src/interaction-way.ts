@@ -1,6 +1,6 @@
 /** The answer to an interaction while it is fresh. */
 
-import { assumedInputs, type Reply, type ShownAt, type Way } from '@lugbook/chat';
+import { assumedInputs, type FileRoom, type LoadedReply, type ShownAt, type Way } from '@lugbook/chat';
 import {
 	type ChatInputCommandInteraction,
 	DiscordAPIError,
@@ -9,8 +9,9 @@ import {
 	type ModalSubmitInteraction,
 	RESTJSONErrorCodes,
 } from 'discord.js';
+import { FILE_BYTES_MAX } from './limits.js';
 import { asMessage, type Page, pagesOf, textPage } from './render.js';
-import { type RestWay, repeatedly } from './rest-way.js';
+import { type DiscordPlace, type RestWay, repeatedly, roomFor } from './rest-way.js';
 
 export type Answerable = ChatInputCommandInteraction | MessageComponentInteraction | ModalSubmitInteraction;
 
@@ -23,9 +24,12 @@ const DEFER_AFTER_MS = 1500;
  * not take the interaction any more, the answer goes into the channel by itself.
  */
 export class InteractionWay implements Way {
+	readonly room: FileRoom;
 	readonly #timer: NodeJS.Timeout;
 	#deferred: Promise<unknown> | null = null;
 	#isAnswered = false;
+	/** the response says how far the work has come, which the library takes for an answer */
+	#isInProgress = false;
 
 	constructor(
 		private readonly interaction: Answerable,
@@ -33,11 +37,30 @@ export class InteractionWay implements Way {
 		private readonly warn: (error: unknown, what: string) => void,
 		deferAfterMs = DEFER_AFTER_MS,
 	) {
+		this.room = roomFor(interaction.attachmentSizeLimit ?? FILE_BYTES_MAX);
 		this.#timer = setTimeout(() => {
-			this.#deferred = interaction.deferReply();
 			// Whoever answers meets the failure again.
-			this.#deferred.catch(() => {});
+			this.#defer().catch(() => {});
 		}, deferAfterMs);
+	}
+
+	#defer(): Promise<unknown> {
+		clearTimeout(this.#timer);
+		this.#deferred ??= this.interaction.deferReply();
+		return this.#deferred;
+	}
+
+	/** The notice that the bot is thinking says how far it has come. */
+	async progress(text: string): Promise<DiscordPlace | null> {
+		try {
+			await this.#defer();
+			const { id } = await this.interaction.editReply(asMessage(textPage(text)));
+			this.#isInProgress = true;
+			return this.otherwise.progressAt(id);
+		} catch (error) {
+			if (!isGone(error)) throw error;
+			return await this.otherwise.progress(text);
+		}
 	}
 
 	/** There will be no answer by this way, as when the same delivery is answered already. */
@@ -45,15 +68,11 @@ export class InteractionWay implements Way {
 		clearTimeout(this.#timer);
 	}
 
-	async show(reply: Reply, mayBeShown: boolean): Promise<ShownAt> {
+	async show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt> {
 		clearTimeout(this.#timer);
 		if (mayBeShown) return await this.otherwise.show(reply, true);
 		const channel = this.interaction.channelId ?? '';
-		const [first, ...others] = await pagesOf(
-			reply,
-			assumedInputs(reply.answer),
-			this.interaction.attachmentSizeLimit,
-		);
+		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
 		const flags = reply.audience === 'asker' ? MessageFlags.Ephemeral : undefined;
 		let message: string | null;
@@ -95,7 +114,7 @@ export class InteractionWay implements Way {
 		await this.#deferred;
 		const { interaction } = this;
 		const whole = flags === undefined ? asMessage(page) : { ...asMessage(page), flags };
-		if (this.#isAnswered || interaction.replied) {
+		if (this.#isAnswered || (interaction.replied && !this.#isInProgress)) {
 			const { id } = await interaction.followUp(whole);
 			return flags === undefined ? id : null;
 		}

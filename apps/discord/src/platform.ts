@@ -7,6 +7,7 @@ import {
 	isLead,
 	type Leads,
 	type Mark,
+	type MessageAt,
 	type Person,
 	type Platform,
 	type ProgramLog,
@@ -22,6 +23,16 @@ const NAME = 'discord';
 /** A server as the log names it; people who write in private have a log of their own. */
 export const shopOf = (guildId: string | null, userId: string): string =>
 	guildId === null ? `${NAME}:user:${userId}` : `${NAME}:${guildId}`;
+
+/**
+ * The address that opens a message in the platform's client, as its "Copy Message Link" gives it. In private messages
+ * the place of the server's id is taken by "@me".
+ */
+function addressOf(shop: string, { channel, message }: MessageAt): string {
+	const server = shop.slice(NAME.length + 1);
+	const guild = server.startsWith('user:') ? '@me' : server;
+	return `https://discord.com/channels/${guild}/${channel}/${message}`;
+}
 
 export class DiscordPlatform implements Platform {
 	readonly name = NAME;
@@ -63,11 +74,15 @@ export class DiscordPlatform implements Platform {
 	}
 
 	async mark(
-		{ channel, message }: { channel: string; message: string },
+		{ shop, channel, message }: { shop: string } & MessageAt,
 		reply: Reply,
-		{ text, stands }: Pick<Mark, 'text' | 'stands'>,
+		{ text, stands, instead }: Pick<Mark, 'text' | 'stands' | 'instead'>,
+		next: MessageAt | null,
 	): Promise<void> {
-		const [first] = stands ? await pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text)];
+		const link = next === null || instead == null ? null : { entry: instead, url: addressOf(shop, next) };
+		const [first] = stands
+			? pagesOf({ ...reply, files: [] }, assumedInputs(reply.answer))
+			: [struckPage(reply, text, link)];
 		if (first === undefined) return;
 		const { attachments: _, ...body } = asBody({ ...first, files: [] }).body;
 		// Without a word about attachments, what was attached stays.

@@ -7,13 +7,15 @@
  */
 
 import {
+	aroundNumber,
 	inReadingOrder,
+	type LoadedFile,
+	type LoadedReply,
 	type Part,
 	partText,
 	pieces,
 	plainText,
 	type Reply,
-	type ReplyFile,
 	shortened,
 } from '@lugbook/chat';
 import {
@@ -31,9 +33,7 @@ import {
 	BUTTONS_PER_ROW_MAX,
 	CONTENT_CHARACTERS_MAX,
 	CUSTOM_ID_CHARACTERS_MAX,
-	FILE_BYTES_MAX,
 	FILES_MAX,
-	REQUEST_BYTES_MAX,
 	ROWS_MAX,
 	SELECT_CHARACTERS_MAX,
 	SELECT_OPTIONS_MAX,
@@ -65,24 +65,16 @@ const IN_THE_FILE = '-# The whole answer is in the file below.';
 export const BUTTON_ID = /^lugbook:([a-z-]+):([\s\S]*)$/;
 export const ASSUME_ID = 'lugbook-assume';
 
-/**
- * @param assumed inputs that a menu under the answer lets people say instead
- * @param fileBytesMax the size limit of the place it is shown in [bytes]
- */
-export async function pagesOf(
-	reply: Reply,
+/** @param assumed inputs that a menu under the answer lets people say instead */
+export function pagesOf(
+	reply: LoadedReply,
 	assumed: readonly { value: string; label: string }[] = [],
-	fileBytesMax = FILE_BYTES_MAX,
-): Promise<Page[]> {
+): Page[] {
 	const parts = inReadingOrder(reply.parts);
-	const { files, left } = await filesOf(reply.files ?? [], fileBytesMax);
-	const late = left.map((name) =>
-		inert(`${name} is larger than may be sent here; "pnpm export" writes it to a disk.`),
-	);
-	const lines = [...parts.flatMap(linesOf), ...late];
-	const whole = lines.join('\n');
+	const whole = parts.flatMap(linesOf).join('\n');
 	const isLong = whole.length > CONTENT_CHARACTERS_MAX;
 	const contents = isLong ? shortenedTo(parts) : [whole];
+	const files = (reply.files ?? []).map(attached);
 	return contents.map((content, at) => ({
 		content,
 		// The buttons stand below everything that is to be read first.
@@ -90,6 +82,11 @@ export async function pagesOf(
 		files: at === 0 ? [...(isLong ? [asFile(reply)] : []), ...files].slice(0, FILES_MAX) : [],
 		allowedMentions: NO_MENTIONS,
 	}));
+}
+
+function attached({ name, bytes, alternativeText }: LoadedFile): PageFile {
+	const description = shortened(alternativeText, ATTACHMENT_DESCRIPTION_CHARACTERS_MAX);
+	return { name, bytes: Buffer.from(bytes), description };
 }
 
 /** The decision and every danger, and of the rest as much as the last message holds. */
@@ -112,34 +109,6 @@ function shortenedTo(parts: readonly Part[]): string[] {
 	for (const line of parts.filter((part) => !isGrave(part)).flatMap(linesOf)) if (!add(line)) break;
 	contents[contents.length - 1] = `${contents.at(-1)}\n${IN_THE_FILE}`;
 	return contents;
-}
-
-/** The files in memory, and the names of those that are larger than the platform takes. */
-async function filesOf(
-	files: readonly ReplyFile[],
-	fileBytesMax: number,
-): Promise<{ files: PageFile[]; left: string[] }> {
-	const found: PageFile[] = [];
-	const left: string[] = [];
-	let room = REQUEST_BYTES_MAX;
-	for (const { name, bytes, alternativeText } of files) {
-		const max = Math.min(fileBytesMax, room);
-		const chunks: Uint8Array[] = [];
-		let size = 0;
-		for await (const chunk of bytes instanceof Uint8Array ? [bytes] : bytes) {
-			size += chunk.length;
-			if (size > max) break;
-			chunks.push(chunk);
-		}
-		if (size > max || found.length >= FILES_MAX - 1) {
-			left.push(name);
-			continue;
-		}
-		room -= size;
-		const description = shortened(alternativeText, ATTACHMENT_DESCRIPTION_CHARACTERS_MAX);
-		found.push({ name, bytes: Buffer.concat(chunks), description });
-	}
-	return { files: found, left };
 }
 
 function linesOf(part: Part): string[] {
@@ -198,10 +167,19 @@ export function textPage(text: string): Page {
 	return { content: inert(text), components: [], files: [], allowedMentions: NO_MENTIONS };
 }
 
-/** An earlier answer as one that no longer stands: what became of it, then its lines struck through. No buttons. */
-export function struckPage(reply: Reply, text: string): Page {
+/** An address of the platform's own, under the number of the answer whose message it opens. */
+export interface AnswerLink {
+	readonly entry: number;
+	readonly url: string;
+}
+
+/**
+ * An earlier answer as one that no longer stands: what became of it, then its lines struck through. No buttons.
+ * @param link to the answer that holds in its place
+ */
+export function struckPage(reply: Reply, text: string, link: AnswerLink | null = null): Page {
 	// Said in words as well: a line through a text is seen by some alone.
-	const first = `**${inert(shortened(`No longer valid: ${text}`, 300))}**`;
+	const first = `**${linked(shortened(`No longer valid: ${text}`, 300), link)}**`;
 	const lines = [first];
 	let room = CONTENT_CHARACTERS_MAX - first.length;
 	for (const part of inReadingOrder(reply.parts).filter((one) => !one.fold)) {
@@ -212,6 +190,12 @@ export function struckPage(reply: Reply, text: string): Page {
 		}
 	}
 	return { content: lines.join('\n'), components: [], files: [], allowedMentions: NO_MENTIONS };
+}
+
+function linked(words: string, link: AnswerLink | null): string {
+	const around = link === null ? null : aroundNumber(words, link.entry);
+	if (link === null || around === null) return inert(words);
+	return `${inert(around.before)}[${inert(around.name)}](${link.url})${inert(around.after)}`;
 }
 
 /** The page for the library's methods. */

@@ -4,10 +4,10 @@
  * gives back the first message in place of a second, for some minutes. After that the bot looks for it in the channel.
  */
 
-import { assumedInputs, type Reply, type ShownAt, type Way } from '@lugbook/chat';
+import { assumedInputs, type FileRoom, type LoadedReply, type ShownAt, type Way } from '@lugbook/chat';
 import { DiscordAPIError, MessageFlags, type REST, Routes } from 'discord.js';
 import { z } from 'zod';
-import { CONTENT_CHARACTERS_MAX } from './limits.js';
+import { CONTENT_CHARACTERS_MAX, FILE_BYTES_MAX, FILES_MAX, REQUEST_BYTES_MAX } from './limits.js';
 import { asBody, type Page, pagesOf, textPage } from './render.js';
 
 /** Where a question stood, as it is noted for whoever shows the answer. */
@@ -22,6 +22,8 @@ export const placeSchema = z.object({
 	/** when it was asked [ms since 1970] */
 	sinceMs: z.number(),
 	delivery: z.string(),
+	/** the message that says how far the work has come and is to become the answer */
+	progress: z.string().optional(),
 });
 export type DiscordPlace = z.infer<typeof placeSchema>;
 
@@ -31,6 +33,8 @@ const NONCE_MS = 2 * 60 * 1000;
 /** messages after the question that are looked through, the most the platform gives at once */
 const LOOKED_THROUGH = 100;
 const SENT_AGAIN = '-# Sent again, as it was not certain that it had arrived: you may have it twice.';
+/** the message is not there, or the bot may not change it */
+const GONE_STATUS = new Set([403, 404]);
 const TRIES = 3;
 const FIRST_WAIT_MS = 300;
 
@@ -57,18 +61,57 @@ export async function repeatedly<T>(call: () => Promise<T>): Promise<T> {
 	}
 }
 
+/**
+ * What goes along with an answer; one place more is kept for the answer itself as a file.
+ * @param fileBytes the size limit of the place it is shown in [bytes]
+ */
+export const roomFor = (fileBytes: number): FileRoom => ({
+	fileBytes,
+	allBytes: REQUEST_BYTES_MAX,
+	files: FILES_MAX - 1,
+});
+
 export class RestWay implements Way {
+	readonly room = roomFor(FILE_BYTES_MAX);
+	/** the message that says how far the work has come */
+	#progress: string | null;
+	/** whether that message says what this process said */
+	#isProgressOurs = false;
+
 	constructor(
 		private readonly rest: REST,
 		private readonly place: DiscordPlace,
 		private readonly botId: () => string | undefined,
 		private readonly nowMs: () => number,
-	) {}
+	) {
+		this.#progress = place.progress ?? null;
+	}
 
-	async show(reply: Reply, mayBeShown: boolean): Promise<ShownAt> {
+	async progress(text: string): Promise<DiscordPlace | null> {
+		const page = textPage(text);
+		if (this.#progress !== null) {
+			await this.#edit(this.#progress, page);
+			this.#isProgressOurs = true;
+			return null;
+		}
+		const { id } = await this.#send(this.place.channel, page, 'w');
+		return this.progressAt(id);
+	}
+
+	/** @returns the place of which the message says how far the work has come; null where that is known already */
+	progressAt(message: string): DiscordPlace | null {
+		this.#isProgressOurs = true;
+		if (this.#progress === message) return null;
+		this.#progress = message;
+		return { ...this.place, progress: message };
+	}
+
+	async show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt> {
 		const { channel, interaction, sinceMs } = this.place;
-		const pages = await pagesOf(reply, assumedInputs(reply.answer));
-		if (interaction !== null && mayBeShown && this.nowMs() - sinceMs < TOKEN_MS) {
+		const pages = pagesOf(reply, assumedInputs(reply.answer));
+		if (interaction !== null && reply.audience === 'asker') await this.#takeBackProgress();
+		const inProgress = await this.#asProgress(pages[0]);
+		if (interaction !== null && inProgress === null && mayBeShown && this.#isTokenFresh) {
 			const answered = await this.#answered(interaction, reply, pages);
 			if (answered !== null) return { channel, message: answered };
 		}
@@ -84,15 +127,67 @@ export class RestWay implements Way {
 		// The answer may read a little otherwise when it is worked out again; what it replies to stays the same.
 		const { message } = this.place;
 		const isAnswer = ({ message_reference: at }: Sent) => message !== null && at?.message_id === message;
-		const { id } = there?.find(isAnswer) ?? (await sent(first, '0'));
+		const { id } = inProgress ?? there?.find(isAnswer) ?? (await sent(first, '0'));
 		for (const [at, page] of others.entries()) await sent(page, `${at + 1}`);
 		return { channel, message: id };
 	}
 
 	async tell(text: string): Promise<void> {
+		if (this.#isProgressOurs && (await this.#asProgress(textPage(text))) !== null) return;
 		// What is said to the asker of a command alone can be said in private only, once its token is gone.
 		if (this.place.interaction !== null) await this.#inPrivate([textPage(text)]);
 		else await this.#send(this.place.channel, textPage(text), 'f');
+	}
+
+	get #isTokenFresh(): boolean {
+		return this.nowMs() - this.place.sinceMs < TOKEN_MS;
+	}
+
+	/**
+	 * Turns the message that says how far the work has come into the page. That may be repeated without harm, so it is
+	 * also right where the page may stand there already.
+	 * @returns null where there is none to turn
+	 */
+	async #asProgress(page: Page | undefined): Promise<Pick<Sent, 'id'> | null> {
+		const id = this.#progress;
+		if (id === null || page === undefined) return null;
+		try {
+			await this.#edit(id, page);
+		} catch (error) {
+			if (!(error instanceof DiscordAPIError) || !GONE_STATUS.has(error.status)) throw error;
+			return null;
+		} finally {
+			this.#progress = null;
+			this.#isProgressOurs = false;
+		}
+		return { id };
+	}
+
+	/** What is for the asker alone does not stand in the channel, nor does how far it has come. */
+	async #takeBackProgress(): Promise<void> {
+		const id = this.#progress;
+		if (id === null) return;
+		this.#progress = null;
+		this.#isProgressOurs = false;
+		try {
+			await repeatedly(() => this.rest.delete(Routes.channelMessage(this.place.channel, id)));
+		} catch (error) {
+			if (!(error instanceof DiscordAPIError) || !GONE_STATUS.has(error.status)) throw error;
+		}
+	}
+
+	/** Changes a message of the bot. The answer to a command can be reached by its token where the bot may not be. */
+	async #edit(id: string, page: Page): Promise<void> {
+		const { channel, interaction } = this.place;
+		try {
+			await repeatedly(() => this.rest.patch(Routes.channelMessage(channel, id), asBody(page)));
+		} catch (error) {
+			const isClosed = error instanceof DiscordAPIError && GONE_STATUS.has(error.status);
+			if (!isClosed || interaction === null || !this.#isTokenFresh) throw error;
+			const { applicationId, token } = interaction;
+			const route = Routes.webhookMessage(applicationId, token);
+			await repeatedly(() => this.rest.patch(route, { ...asBody(page), auth: false }));
+		}
 	}
 
 	/** The bot's messages after the question, oldest first; null where it may not look. */
@@ -112,7 +207,7 @@ export class RestWay implements Way {
 	/** What stands as the answer to an interaction already, or may still be put there; null where there is none. */
 	async #answered(
 		{ applicationId, token }: NonNullable<DiscordPlace['interaction']>,
-		reply: Reply,
+		reply: LoadedReply,
 		[first]: readonly Page[],
 	): Promise<string | null> {
 		let original: Sent;

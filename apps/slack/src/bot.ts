@@ -46,6 +46,8 @@ export interface BotOptions {
 	/** how often the outbox is looked through, and after which time what another process held is taken over [ms] */
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
+	/** how often people hear how far long work has come [ms] */
+	readonly progressEveryMs?: number;
 }
 
 export interface SlackBot {
@@ -147,6 +149,7 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 		pace: settings.pace,
 		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
 		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
+		...(options.progressEveryMs === undefined ? {} : { progressEveryMs: options.progressEveryMs }),
 	});
 	listen(app, { desk, platform, log, nowMs });
 	listenToInstallations(app, installations);

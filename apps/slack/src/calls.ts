@@ -13,6 +13,9 @@ const LOOKED_THROUGH = 50;
 const METADATA_EVENT = 'lugbook_answer';
 const BLOCK_ID = 'lugbook-answer-';
 
+/** What people typed opens no page of somebody else's. */
+export const NO_PREVIEWS = { unfurl_links: false, unfurl_media: false };
+
 /** What became of a call that failed. */
 type Failure =
 	| { readonly kind: 'busy'; readonly pauseS: number }
@@ -99,8 +102,7 @@ export async function postOnce(
 					text: body.text,
 					blocks: marked(body.blocks, post.id),
 					metadata,
-					unfurl_links: false,
-					unfurl_media: false,
+					...NO_PREVIEWS,
 				}),
 			);
 			if (typeof answer.ts !== 'string') throw new Error('the platform answered a post without a ts');

@@ -6,6 +6,7 @@ import {
 	errorFacts,
 	isLead,
 	type Mark,
+	type MessageAt,
 	type Person,
 	type Platform,
 	type ProgramLog,
@@ -16,7 +17,7 @@ import type { webApi } from '@slack/bolt';
 import { repeatedly } from './calls.js';
 import type { People } from './people.js';
 import { asPost, pagesOf, struckPage } from './render.js';
-import { placeSchema, type SlackPlace, SlackWay } from './show.js';
+import { isPrivate, placeSchema, type SlackPlace, SlackWay } from './show.js';
 
 const NAME = 'slack';
 
@@ -60,13 +61,33 @@ export class SlackPlatform implements Platform {
 	}
 
 	async mark(
-		{ shop, channel, message }: { shop: string; channel: string; message: string },
+		{ shop, channel, message }: { shop: string } & MessageAt,
 		reply: Reply,
-		{ text, stands }: Pick<Mark, 'text' | 'stands'>,
+		{ text, stands, instead }: Pick<Mark, 'text' | 'stands' | 'instead'>,
+		next: MessageAt | null,
 	): Promise<void> {
 		const client = await this.clientOf(teamOf(shop));
-		const [first] = stands ? pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text)];
-		if (first === undefined || client === null) return;
+		if (client === null) return;
+		const url = next === null || stands ? null : await this.#linkTo(client, next, channel);
+		const link = url === null || instead == null ? null : { entry: instead, url };
+		const [first] = stands ? pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text, link)];
+		if (first === undefined) return;
 		await repeatedly(() => client.chat.update({ channel, ts: message, ...asPost(first) }));
+	}
+
+	/** @returns the address of a message for those who read `from`; null where it is private or can't be told */
+	async #linkTo(
+		client: webApi.WebClient,
+		{ channel, message }: MessageAt,
+		from: string,
+	): Promise<string | null> {
+		if (isPrivate(channel) && channel !== from) return null;
+		try {
+			const asked = { channel, message_ts: message };
+			return (await repeatedly(() => client.chat.getPermalink(asked))).permalink ?? null;
+		} catch (error) {
+			this.log.warn(errorFacts(error), 'could not look up the address of a message');
+			return null;
+		}
 	}
 }

@@ -5,7 +5,16 @@
  * Nothing is cut as long as four messages hold it, and a danger never: dangers stand in the first one.
  */
 
-import { inReadingOrder, type Part, partText, pieces, type Reply, shortened, shortText } from '@lugbook/chat';
+import {
+	aroundNumber,
+	inReadingOrder,
+	type Part,
+	partText,
+	pieces,
+	type Reply,
+	shortened,
+	shortText,
+} from '@lugbook/chat';
 import type { types } from '@slack/bolt';
 import {
 	BLOCK_CHARACTERS_MAX,
@@ -201,17 +210,30 @@ export function notedAgain<P extends { readonly text: string; readonly blocks: t
 	return { ...post, blocks: [...post.blocks.slice(0, BLOCKS_MAX - 1), note] };
 }
 
-/** An earlier answer as one that no longer stands: its lines struck through, then what became of it. No buttons. */
-export function struckPage(reply: Reply, text: string): Page {
+/** An address of the platform's own, under the number of the answer whose message it opens. */
+export interface AnswerLink {
+	readonly entry: number;
+	readonly url: string;
+}
+
+/**
+ * An earlier answer as one that no longer stands: its lines struck through, then what became of it. No buttons.
+ * @param link to the answer that holds in its place
+ */
+export function struckPage(reply: Reply, text: string, link: AnswerLink | null = null): Page {
 	const parts = inReadingOrder(reply.parts).filter((part) => !part.fold);
 	const [headline = '', ...others] = parts.map((part) => shortened(partText(part), BLOCK_CHARACTERS_MAX));
 	const line = (words: string, style: types.RichTextStyleable['style']): types.RichTextSection => ({
 		type: 'rich_text_section',
-		elements: [{ type: 'text', text: words, ...(style === undefined ? {} : { style }) }],
+		elements: [textElement(words, style)],
 	});
 	// Said in words as well: a line through a text is seen by some alone.
-	const words = `No longer valid: ${text}`;
-	const lines = [line(`${words}\n`, { bold: true }), line(`${headline}\n`, { strike: true })];
+	const words = shortened(`No longer valid: ${text}`, BLOCK_CHARACTERS_MAX - 1);
+	const first: types.RichTextSection = {
+		type: 'rich_text_section',
+		elements: linked(`${words}\n`, link),
+	};
+	const lines = [first, line(`${headline}\n`, { strike: true })];
 	let room = MESSAGE_CHARACTERS_MAX - headline.length - words.length;
 	for (const other of others) {
 		room -= other.length;
@@ -222,4 +244,21 @@ export function struckPage(reply: Reply, text: string): Page {
 		blocks: [{ type: 'rich_text', elements: lines }],
 		folded: false,
 	};
+}
+
+function textElement(text: string, style: types.RichTextStyleable['style']): types.RichTextText {
+	return { type: 'text', text, ...(style === undefined ? {} : { style }) };
+}
+
+/** Bold words, with the link under the answer's number. */
+function linked(words: string, link: AnswerLink | null): types.RichTextElement[] {
+	const style = { bold: true };
+	const around = link === null ? null : aroundNumber(words, link.entry);
+	if (link === null || around === null) return [textElement(words, style)];
+	const { before, name, after } = around;
+	return [
+		textElement(before, style),
+		{ type: 'link', url: link.url, text: name, style },
+		textElement(after, style),
+	];
 }

@@ -1,11 +1,18 @@
 /** How a reply gets to where the question stood. */
 
-import { assumedInputs, type Reply, type ReplyFile, type ShownAt, type Way } from '@lugbook/chat';
+import {
+	assumedInputs,
+	type FileRoom,
+	type LoadedFile,
+	type LoadedReply,
+	type ShownAt,
+	type Way,
+} from '@lugbook/chat';
 import type { webApi } from '@slack/bolt';
 import { z } from 'zod';
-import { failureOf, marked, postOnce, refusalOf, repeatedly, sayAlone, wait } from './calls.js';
+import { failureOf, marked, NO_PREVIEWS, postOnce, refusalOf, repeatedly, sayAlone, wait } from './calls.js';
 import { ALT_TEXT_CHARACTERS_MAX, FILE_BYTES_MAX, POSTS_PER_RESPONSE_URL_MAX } from './limits.js';
-import { bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
+import { asPost, bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
 
 /** Where a question stood, as it is noted for whoever shows the answer. */
 export const placeSchema = z.object({
@@ -18,8 +25,13 @@ export const placeSchema = z.object({
 	/** when that address was given [ms since 1970] */
 	sinceMs: z.number(),
 	delivery: z.string(),
+	/** the message that says how far the work has come and is to become the answer */
+	progress: z.string().optional(),
 });
 export type SlackPlace = z.infer<typeof placeSchema>;
+
+/** Direct messages with one person. */
+export const isPrivate = (channel: string): boolean => channel.startsWith('D');
 
 /** a response_url works for 30 minutes; the last one is left unused */
 const RESPONSE_URL_MS = 29 * 60 * 1000;
@@ -27,21 +39,81 @@ const RESPONSE_URL_MS = 29 * 60 * 1000;
 /** The bot can't write there by itself. */
 const NOT_THERE = new Set(['not_in_channel', 'channel_not_found', 'no_permission', 'restricted_action']);
 
+const BLOCKS_REFUSED = new Set(['invalid_blocks', 'msg_blocks_too_long']);
+
+/** The message can't be changed any more, or is gone. */
+const NOT_CHANGEABLE = new Set([
+	'message_not_found',
+	'cant_update_message',
+	'edit_window_closed',
+	...NOT_THERE,
+]);
+
+/** It was not shown, for certain. */
+class Refused extends Error {}
+
+const ROOM: FileRoom = {
+	fileBytes: FILE_BYTES_MAX,
+	allBytes: FILE_BYTES_MAX,
+	files: Number.POSITIVE_INFINITY,
+};
+
 export class SlackWay implements Way {
+	readonly room = ROOM;
 	#uses = 0;
+	/** the message that says how far the work has come */
+	#progress: string | null;
+	/** whether that message says what this process said */
+	#isProgressOurs = false;
+	/** until when the platform wants no more of it [ms of the process] */
+	#pauseUntilMs = 0;
+	#mayPost = true;
 
 	constructor(
 		private readonly client: webApi.WebClient,
 		private readonly place: SlackPlace,
 		private readonly warn: (error: unknown, what: string) => void,
 		private readonly nowMs: () => number = Date.now,
-	) {}
+	) {
+		this.#progress = place.progress ?? null;
+	}
 
-	async show(reply: Reply, mayBeShown: boolean): Promise<ShownAt> {
+	async progress(text: string): Promise<SlackPlace | null> {
+		if (!this.#mayPost || performance.now() < this.#pauseUntilMs) return null;
+		const { channel, thread } = this.place;
+		const page = asPost(textPage(text));
+		try {
+			if (this.#progress !== null) {
+				await this.client.chat.update({ channel, ts: this.#progress, ...page });
+				this.#isProgressOurs = true;
+				return null;
+			}
+			const place = { channel, ...(thread === null ? {} : { thread_ts: thread }) };
+			const { ts } = await this.client.chat.postMessage({ ...place, ...page, ...NO_PREVIEWS });
+			if (typeof ts !== 'string') throw new Error('the platform answered a post without a ts');
+			this.#progress = ts;
+			this.#isProgressOurs = true;
+			return { ...this.place, progress: ts };
+		} catch (error) {
+			const failure = failureOf(error);
+			if (failure.kind === 'busy') {
+				this.#pauseUntilMs = performance.now() + failure.pauseS * 1000;
+				return null;
+			}
+			if (!NOT_THERE.has(refusalOf(error) ?? '') || !this.#canRespond) throw error;
+			// By a response_url nothing can be brought up to date: it is said once, and the answer follows.
+			this.#mayPost = false;
+			await this.#respond(textPage(text), `${this.place.delivery} progress`, 'ephemeral');
+			return null;
+		}
+	}
+
+	async show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt> {
 		const { channel, thread } = this.place;
 		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
 		if (reply.audience === 'asker' && !this.#isPrivate) {
+			await this.#takeBackProgress();
 			for (const [at, page] of [first, ...others].entries()) await this.#toAsker(page, `${at}`);
 			// A file would be seen by the whole channel.
 			if ((reply.files ?? []).length > 0) {
@@ -49,7 +121,7 @@ export class SlackWay implements Way {
 			}
 			return { channel, message: null };
 		}
-		const ts = await this.#toChannel(first, 0, thread, mayBeShown);
+		const ts = (await this.#asProgress(first)) ?? (await this.#toChannel(first, 0, thread, mayBeShown));
 		// What is long stands below the answer; the page is there, so what fails now is told and not thrown.
 		const below = thread ?? ts;
 		try {
@@ -68,13 +140,57 @@ export class SlackWay implements Way {
 
 	async tell(text: string): Promise<void> {
 		const page = textPage(text);
+		if (this.#isProgressOurs && (await this.#asProgress(page)) !== null) return;
 		if (!this.#isPrivate) return await this.#toAsker(page, text);
 		const { channel, thread, delivery } = this.place;
 		await postOnce(this.client, { channel, thread, id: `${delivery} ${text}`, ...page }, false, notedAgain);
 	}
 
+	/**
+	 * Turns the message that says how far the work has come into the page. That may be repeated without harm, so it is
+	 * also right where the page may stand there already.
+	 * @returns its ts, or null where there is none to turn
+	 */
+	async #asProgress(page: Page): Promise<string | null> {
+		const ts = this.#progress;
+		if (ts === null) return null;
+		const { channel, delivery } = this.place;
+		const update = async ({ text, blocks }: Page) => {
+			await wait(Math.max(0, this.#pauseUntilMs - performance.now()));
+			await repeatedly(() =>
+				this.client.chat.update({ channel, ts, text, blocks: marked(blocks, `${delivery} 0`) }),
+			);
+		};
+		this.#progress = null;
+		this.#isProgressOurs = false;
+		try {
+			await update(page);
+		} catch (error) {
+			const refusal = refusalOf(error) ?? '';
+			if (NOT_CHANGEABLE.has(refusal)) return null;
+			if (!BLOCKS_REFUSED.has(refusal)) {
+				this.#progress = ts;
+				throw error;
+			}
+			this.warn(error, 'the platform refused the blocks; shown as plain text');
+			await update(bare(page));
+		}
+		return ts;
+	}
+
+	/** What is for the asker alone does not stand in the channel, nor does how far it has come. */
+	async #takeBackProgress(): Promise<void> {
+		const ts = this.#progress;
+		if (ts === null) return;
+		this.#progress = null;
+		this.#isProgressOurs = false;
+		await repeatedly(() => this.client.chat.delete({ channel: this.place.channel, ts })).catch((error) =>
+			this.warn(error, 'the message about the progress could not be removed'),
+		);
+	}
+
 	get #isPrivate(): boolean {
-		return this.place.channel.startsWith('D');
+		return isPrivate(this.place.channel);
 	}
 
 	/** @returns the message's ts; null where it could only be sent by an address that does not tell it */
@@ -95,7 +211,7 @@ export class SlackWay implements Way {
 				return null;
 			}
 			// A message the platform refuses for its blocks is shown as its text: better plain than not at all.
-			if (refusal !== 'invalid_blocks' && refusal !== 'msg_blocks_too_long') throw error;
+			if (!BLOCKS_REFUSED.has(refusal)) throw error;
 			this.warn(error, 'the platform refused the blocks; shown as plain text');
 			return await postOnce(this.client, { ...post, ...bare(page) }, false, notedAgain);
 		}
@@ -139,8 +255,7 @@ export class SlackWay implements Way {
 				body: JSON.stringify({
 					text: page.text,
 					blocks: marked(page.blocks, id),
-					unfurl_links: false,
-					unfurl_media: false,
+					...NO_PREVIEWS,
 					replace_original: false,
 					response_type: responseType,
 					...(thread === null ? {} : { thread_ts: thread }),
@@ -156,19 +271,14 @@ export class SlackWay implements Way {
 		}
 	}
 
-	async #files(files: readonly ReplyFile[], thread: string | null): Promise<void> {
+	async #files(files: readonly LoadedFile[], thread: string | null): Promise<void> {
 		const { channel } = this.place;
 		for (const file of files) {
-			const bytes = await bytesOf(file);
-			if (bytes === null) {
-				await this.tell(`${file.name} is larger than I may send here; "pnpm export" writes it to a disk.`);
-				continue;
-			}
 			const upload = {
 				channel_id: channel,
 				filename: file.name,
 				title: file.name,
-				file: bytes,
+				file: Buffer.from(file.bytes),
 				alt_text: file.alternativeText.slice(0, ALT_TEXT_CHARACTERS_MAX),
 			};
 			try {
@@ -184,20 +294,4 @@ export class SlackWay implements Way {
 			}
 		}
 	}
-}
-
-/** It was not shown, for certain. */
-class Refused extends Error {}
-
-/** The whole file, or null where it is larger than may be sent. */
-async function bytesOf({ bytes }: ReplyFile): Promise<Buffer | null> {
-	if (bytes instanceof Uint8Array) return bytes.length > FILE_BYTES_MAX ? null : Buffer.from(bytes);
-	const chunks: Uint8Array[] = [];
-	let size = 0;
-	for await (const chunk of bytes) {
-		size += chunk.length;
-		if (size > FILE_BYTES_MAX) return null;
-		chunks.push(chunk);
-	}
-	return Buffer.concat(chunks);
 }

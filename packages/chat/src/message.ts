@@ -118,4 +118,6 @@ export interface Mark {
 	readonly text: string;
 	/** false for an answer that no longer stands: it is shown struck through, with the text before it */
 	readonly stands: boolean;
+	/** number of the answer that holds in its place; the text names it as "No. 129" */
+	readonly instead?: number | null;
 }

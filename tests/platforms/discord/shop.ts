@@ -14,6 +14,7 @@ interface DiscordShopOptions {
 	readonly nowMs?: () => number;
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
+	readonly progressEveryMs?: number;
 	/** another way to handle messages */
 	readonly handle?: (chat: Chat) => Chat['handle'];
 }
@@ -57,6 +58,7 @@ export async function discordBotOn(
 		...(options.nowMs === undefined ? {} : { nowMs: options.nowMs }),
 		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
 		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
+		...(options.progressEveryMs === undefined ? {} : { progressEveryMs: options.progressEveryMs }),
 	});
 }
 

@@ -29,6 +29,7 @@ interface SlackShopOptions {
 	readonly nowMs?: () => number;
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
+	readonly progressEveryMs?: number;
 	/** settings in place of the usual ones */
 	readonly settings?: Partial<Settings>;
 	/** another way to handle messages */
@@ -77,6 +78,7 @@ export async function slackBotOn(
 		...(options.nowMs === undefined ? {} : { nowMs: options.nowMs }),
 		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
 		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),
+		...(options.progressEveryMs === undefined ? {} : { progressEveryMs: options.progressEveryMs }),
 	});
 	if (mode === 'http') slack.deliverTo(`http://127.0.0.1:${bot.port}${EVENTS_PATH}`);
 	return bot;

@@ -15,6 +15,7 @@ const SCOPES: Record<string, readonly string[]> = {
 	'chat.postMessage': ['chat:write'],
 	'chat.update': ['chat:write'],
 	'chat.delete': ['chat:write'],
+	'chat.getPermalink': [],
 	'chat.postEphemeral': ['chat:write'],
 	'views.open': [],
 	'views.push': [],
@@ -147,6 +148,8 @@ export class WebApi {
 				return this.post(method, args);
 			case 'chat.update':
 				return this.update(args);
+			case 'chat.getPermalink':
+				return this.permalink(args);
 			case 'chat.delete':
 				return this.remove(args);
 			case 'views.open':
@@ -366,6 +369,18 @@ export class WebApi {
 		if (verdict.error) return this.withDetails(verdict);
 		this.at.workspace.edit(message as SlackMessage, stringOf(args.text), arrayOf(args.blocks).map(objectOf));
 		return { ok: true, channel: message.channel, ts: message.ts, text: message.text };
+	}
+
+	/** docs.slack.dev/reference/methods/chat.getPermalink; the form of the address is from memory. */
+	private permalink(args: JsonObject): JsonObject {
+		const channel = this.channelOf(args);
+		if (!('botIsMember' in channel)) return channel;
+		const id = channel.id as string;
+		const message = this.at.workspace.find(id, stringOf(args.message_ts));
+		if (!message || message.visibleTo !== undefined) return failure('message_not_found');
+		const thread = message.threadTs === undefined ? '' : `?thread_ts=${message.threadTs}&cid=${id}`;
+		const permalink = `https://workshop.example/archives/${id}/p${message.ts.replace('.', '')}${thread}`;
+		return { ok: true, channel: id, permalink };
 	}
 
 	private remove(args: JsonObject): JsonObject {

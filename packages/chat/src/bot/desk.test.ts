@@ -7,6 +7,7 @@ import { forgetPerson } from '../forget.js';
 import type { Reply } from '../message.js';
 import { plainText } from '../render/plain.js';
 import { type Asked, Desk, type DeskOptions, type Platform, type Way } from './desk.js';
+import type { LoadedReply } from './files.js';
 
 const QUESTION = '40A 12V 15 ft';
 const ANSWER = /4 AWG copper/;
@@ -50,7 +51,14 @@ const conversation = () => ({
 
 /** A place that remembers what was shown by which delivery, as the platforms let the bots look. */
 class Place implements Way {
+	readonly room = { fileBytes: 1000, allBytes: 1500, files: 2 };
+
 	constructor(private readonly delivery: string) {}
+
+	async progress(text: string): Promise<unknown> {
+		said.push(text);
+		return null;
+	}
 
 	async show(reply: Reply, mayBeShown: boolean) {
 		if (isDown) throw new Error('nobody listens');
@@ -101,6 +109,19 @@ async function ask(desk: Desk, text: string, more: Partial<Asked> = {}): Promise
 	const one = asked(text, more);
 	await desk.receive(one, 'there', new Place(one.delivery)).done;
 	return one;
+}
+
+/** A reply with these files, which say so when they are read. */
+function withFiles(reply: Reply, sizes: readonly number[], read: (name: string) => void = () => {}): Reply {
+	const files = sizes.map((bytes, at) => {
+		const name = `file-${at}.txt`;
+		async function* chunks() {
+			read(name);
+			for (let left = bytes; left > 0; left -= 100) yield new Uint8Array(Math.min(100, left));
+		}
+		return { name, mediaType: 'text/plain', alternativeText: name, bytes: chunks() };
+	});
+	return { ...reply, files };
 }
 
 const rows = () => chat.log.settingsOf(SHELF);
@@ -429,4 +450,112 @@ test('an answer of one person is shared with the channel', async () => {
 	expect(said.at(-1)).toMatch(/in the channel already/);
 	await desk.share(one, 99, new Place(one.delivery));
 	expect(said.at(-1)).toMatch(/failed on my side/);
+});
+
+describe('files', () => {
+	test('are read before anything is shown; what does not fit is named and the rest goes along', async () => {
+		const shown: LoadedReply[] = [];
+		class Seeing extends Place {
+			override async show(reply: LoadedReply, mayBeShown: boolean) {
+				shown.push(reply);
+				return await super.show(reply, mayBeShown);
+			}
+		}
+		const desk = openDesk({
+			chat: {
+				...conversation(),
+				handle: async (incoming) => withFiles(await chat.handle(incoming), [900, 1001, 700, 600, 10]),
+			},
+		});
+		const one = asked(QUESTION);
+		await desk.receive(one, 'there', new Seeing(one.delivery)).done;
+		const [reply] = shown;
+		expect(reply?.files?.map(({ name, bytes }) => [name, bytes.length])).toEqual([
+			['file-0.txt', 900],
+			['file-3.txt', 600],
+		]);
+		const left = (reply?.parts ?? []).flatMap(({ text }) => /^(\S+) is larger than/.exec(text)?.[1] ?? []);
+		expect(left).toEqual(['file-1.txt', 'file-2.txt', 'file-4.txt']);
+	});
+});
+
+describe('progress', () => {
+	/** A desk whose work says each of these words when the test lets it. */
+	function working(words: readonly string[], turn: (said: string) => Promise<void>, everyMs: number): Desk {
+		return openDesk({
+			progressEveryMs: everyMs,
+			chat: {
+				...conversation(),
+				handle: async (incoming, progress) => {
+					for (const one of words) {
+						progress?.(one);
+						await turn(one);
+					}
+					return await chat.handle(incoming);
+				},
+			},
+		});
+	}
+
+	test('is said while the work goes on, the newest words only, and not after the answer', async () => {
+		const words = ['1 %', '2 %', '50 %'];
+		const desk = working(
+			words,
+			async (one) => {
+				if (one !== '1 %') await expect.poll(() => said, { timeout: 20_000 }).toContain(one);
+			},
+			5,
+		);
+		await ask(desk, QUESTION);
+		expect(said).toEqual(['2 %', '50 %']);
+		expect(channel).toHaveLength(1);
+	});
+
+	test('of work that is done soon is not said at all', async () => {
+		const desk = working(['1 %', '99 %'], async () => {}, 60_000);
+		await ask(desk, QUESTION);
+		expect(said).toEqual([]);
+		expect(channel).toHaveLength(1);
+	});
+
+	test('that cannot be said is noted once, and the answer comes all the same', async () => {
+		let tried = 0;
+		class Mute extends Place {
+			override async progress(): Promise<unknown> {
+				tried += 1;
+				throw new Error('nobody listens');
+			}
+		}
+		const desk = working(
+			['1 %', '2 %'],
+			async () => {
+				await expect.poll(() => tried, { timeout: 20_000 }).toBe(1);
+			},
+			5,
+		);
+		const one = asked(QUESTION);
+		await desk.receive(one, 'there', new Mute(one.delivery)).done;
+		expect(tried).toBe(1);
+		expect(channel).toHaveLength(1);
+	});
+
+	test('where it stands is noted for whoever takes the message over', async () => {
+		class Moving extends Place {
+			override async progress(): Promise<unknown> {
+				return 'there now';
+			}
+		}
+		let release: () => void = () => {};
+		const held = new Promise<void>((resolve) => {
+			release = resolve;
+		});
+		const desk = working(['1 %'], () => held, 5);
+		const one = asked(QUESTION);
+		const { done } = desk.receive(one, 'there', new Moving(one.delivery));
+		const places = async () => (await rows()).map(({ value }) => JSON.parse(value).place as unknown);
+		await expect.poll(places, { timeout: 20_000 }).toEqual(['there now']);
+		release();
+		await done;
+		expect(channel).toHaveLength(1);
+	});
 });

@@ -13,11 +13,13 @@ import type { CommandName, Mark, Person, Reply } from '../message.js';
 import { digestGiven, dueDigests } from '../review/digest.js';
 import { withButtons } from './actions.js';
 import { Deliveries } from './deliveries.js';
+import { type FileRoom, type LoadedReply, loaded } from './files.js';
 import { Metrics } from './metrics.js';
 import { Notices } from './notice.js';
 import { type Held, Outbox } from './outbox.js';
 import { defaultPace, type Pace, Paces } from './pace.js';
 import { errorFacts, type ProgramLog } from './program-log.js';
+import { ProgressNews } from './progress.js';
 
 /** A message as it was delivered. */
 export interface Asked {
@@ -39,15 +41,29 @@ export interface ShownAt {
 	readonly message: string | null;
 }
 
+/** A message of the platform. */
+export interface MessageAt {
+	readonly channel: string;
+	readonly message: string;
+}
+
 /** How a reply gets to where the question stood. */
 export interface Way {
+	/** what files go along with a reply */
+	readonly room: FileRoom;
+	/**
+	 * Says how far the work has come, in one message that the next words replace and that `show` turns into the reply.
+	 * @returns the place that leads whoever takes over to that message, where it has become another; else null
+	 * @throws when the words did not get there, other than for a pause that the platform asks for
+	 */
+	progress(text: string): Promise<unknown>;
 	/**
 	 * Shows a reply: one message in the channel, what is long below it or beside it.
 	 * @param mayBeShown an earlier try may have got through: look first, where the platform lets us
 	 * @throws when the message did not get there; what could not go along with it is told, not thrown
 	 */
-	show(reply: Reply, mayBeShown: boolean): Promise<ShownAt>;
-	/** says something to the asker alone, where the platform can */
+	show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt>;
+	/** says something to the asker alone, where the platform can, and in place of what was said of the progress */
 	tell(text: string): Promise<void>;
 }
 
@@ -62,11 +78,13 @@ export interface Platform {
 	/**
 	 * Shows what became of an earlier answer in its own message: one that stands as the reply says, one that no longer
 	 * stands struck through, behind the mark's text.
+	 * @param instead the message of the answer that holds in its place, to which the mark links
 	 */
 	mark(
-		at: { readonly shop: string; readonly channel: string; readonly message: string },
+		at: { readonly shop: string } & MessageAt,
 		reply: Reply,
-		mark: Pick<Mark, 'text' | 'stands'>,
+		mark: Pick<Mark, 'text' | 'stands' | 'instead'>,
+		instead: MessageAt | null,
 	): Promise<void>;
 }
 
@@ -80,6 +98,8 @@ export interface DeskOptions {
 	readonly sweepMs?: number;
 	/** how long a row is another process's before it is taken over [ms] */
 	readonly leaseMs?: number;
+	/** how often people hear how far long work has come [ms] */
+	readonly progressEveryMs?: number;
 }
 
 /** Characters of a message and its fields together that are looked at at all. */
@@ -112,6 +132,7 @@ export class Desk {
 	#sweeping: Promise<void> | null = null;
 	#isClosing = false;
 	readonly #nowMs: () => number;
+	readonly #progressEveryMs: number | undefined;
 	#digestsMs = Number.NEGATIVE_INFINITY;
 
 	constructor(options: DeskOptions) {
@@ -121,6 +142,7 @@ export class Desk {
 		this.#platform = platform;
 		this.#nowMs = nowMs;
 		this.#log = log;
+		this.#progressEveryMs = options.progressEveryMs;
 		this.#outbox = new Outbox(chat.log, platform.name, randomUUID(), nowMs, options.leaseMs);
 		this.#paces = new Paces(options.pace ?? defaultPace, nowMs);
 		this.#notices = new Notices(chat.log, nowMs);
@@ -336,14 +358,27 @@ export class Desk {
 		const platform = this.#platform.name;
 		const { command, delivery, shop } = asked;
 		if (held !== null) this.#held.add(held);
+		const news = new ProgressNews(
+			async (text) => {
+				const at = await way.progress(text);
+				if (held !== null && at !== null) await this.#outbox.moved(held, at);
+			},
+			(error) =>
+				this.#log.warn(
+					{ command, delivery, shop, ...errorFacts(error) },
+					'could not say how far the work has come',
+				),
+			this.#progressEveryMs,
+		);
 		try {
 			const mayBeShown = held?.mayBeShown ?? wasUnshown;
 			let reply: Reply;
 			try {
 				const person = await this.#platform.person(asked);
 				const { user: _, ...message } = asked;
-				reply = await this.#chat.handle({ ...message, platform, person });
+				reply = await this.#chat.handle({ ...message, platform, person }, news.hear);
 			} catch (error) {
+				await news.end();
 				this.#failed(asked, 'answer', error);
 				// Asked to ask again, the person must not get a late answer as well.
 				if (held !== null) await this.#outbox.shown(held).catch(() => undefined);
@@ -355,8 +390,9 @@ export class Desk {
 				this.metrics.count('repeated_total', { platform });
 			} else {
 				try {
-					await this.#present(asked, reply, way, mayBeShown);
+					await this.#present(asked, reply, way, mayBeShown, news);
 				} catch (error) {
+					await news.end();
 					this.#failed(asked, 'show', error);
 					if (held !== null) {
 						// A reply may show the answer of another message: its number is not where this one is kept.
@@ -382,47 +418,74 @@ export class Desk {
 			);
 			return true;
 		} finally {
+			await news.end();
 			if (held !== null) this.#held.delete(held);
 		}
 	}
 
-	async #present(asked: Asked, reply: Reply, way: Way, mayBeShown: boolean): Promise<void> {
+	async #present(
+		asked: Asked,
+		reply: Reply,
+		way: Way,
+		mayBeShown: boolean,
+		news: ProgressNews,
+	): Promise<void> {
 		const { shop, channel } = asked;
 		const entry = reply.answer.entry === null ? null : await this.#chat.log.entry(shop, reply.answer.entry);
 		const complete = withButtons(reply, asked, entry?.build ?? null);
 		const notice = await this.#notices.take(shop, channel).catch(() => null);
+		let at: MessageAt | null;
 		try {
-			await this.#show(
+			at = await this.#show(
 				shop,
 				notice === null ? complete : { ...complete, parts: [...complete.parts, notice] },
 				way,
 				mayBeShown,
+				news,
 			);
 		} catch (error) {
 			if (notice !== null) await this.#notices.giveBack(shop, channel).catch(() => undefined);
 			throw error;
 		}
-		for (const mark of reply.marks ?? []) await this.#mark(shop, mark);
+		for (const mark of reply.marks ?? []) await this.#mark(shop, mark, at);
 	}
 
-	/** Shows a reply and remembers where it stands, so that a thread or a reply under it goes on with it. */
-	async #show(shop: string, reply: Reply, way: Way, mayBeShown: boolean): Promise<void> {
-		const at = await way.show(reply, mayBeShown);
+	/**
+	 * Shows a reply and remembers where it stands, so that a thread or a reply under it goes on with it.
+	 * @returns the message that everybody in the channel sees, where there is one
+	 */
+	async #show(
+		shop: string,
+		reply: Reply,
+		way: Way,
+		mayBeShown: boolean,
+		news?: ProgressNews,
+	): Promise<MessageAt | null> {
+		// Large files are made as they are read: that is the long work.
+		const whole = await loaded(reply, way.room);
+		await news?.end();
+		const { channel, message } = await way.show(whole, mayBeShown);
+		if (message === null || reply.audience === 'asker') return null;
 		const { entry } = reply.answer;
-		if (entry === null || at.message === null || reply.audience === 'asker') return;
+		if (entry === null) return { channel, message };
 		await this.#chat
-			.shown({ shop, channel: at.channel, message: at.message, entry })
+			.shown({ shop, channel, message, entry })
 			.catch((error: unknown) =>
 				this.#log.warn(errorFacts(error), 'could not remember where an answer stands'),
 			);
+		return { channel, message };
 	}
 
-	async #mark(shop: string, mark: Mark): Promise<void> {
-		const { entry, stands } = mark;
+	/** @param by the message that says so, as it names the answers that a build was worked out into again */
+	async #mark(shop: string, mark: Mark, by: MessageAt | null): Promise<void> {
+		const { entry, stands, instead = null } = mark;
+		const { log } = this.#chat;
 		try {
-			const at = await placeOf(this.#chat.log, shop, entry);
-			const reply = stands ? await this.answerOf(shop, entry) : await replyOf(this.#chat.log, shop, entry);
-			if (at !== null && reply !== null) await this.#platform.mark({ shop, ...at }, reply, mark);
+			const at = await placeOf(log, shop, entry);
+			const reply = stands ? await this.answerOf(shop, entry) : await replyOf(log, shop, entry);
+			if (at === null || reply === null) return;
+			const next = instead === null ? null : ((await placeOf(log, shop, instead)) ?? by);
+			await this.#platform.mark({ shop, ...at }, reply, mark, next);
 		} catch (error) {
 			this.#log.warn({ shop, entry, ...errorFacts(error) }, 'could not mark an earlier answer');
 		}

@@ -13,7 +13,15 @@ export {
 	type WordsForm,
 	wordsForm,
 } from './actions.js';
-export { type Asked, Desk, type DeskOptions, type Platform, type ShownAt, type Way } from './desk.js';
+export {
+	type Asked,
+	Desk,
+	type DeskOptions,
+	type MessageAt,
+	type Platform,
+	type ShownAt,
+	type Way,
+} from './desk.js';
 export {
 	type Diagnosis,
 	databaseDiagnosis,
@@ -23,6 +31,7 @@ export {
 	unsure,
 	wrong,
 } from './diagnosis.js';
+export type { FileRoom, LoadedFile, LoadedReply } from './files.js';
 export { idsIn, isLead, type Leads } from './leads.js';
 export { inReadingOrder } from './order.js';
 export { atWork } from './overview.js';
@@ -41,4 +50,4 @@ export {
 } from './service.js';
 export { commonVariables, Environment } from './settings.js';
 export { fitting, suggestionsFor } from './suggestions.js';
-export { pieces, shortened } from './text.js';
+export { aroundNumber, pieces, shortened } from './text.js';

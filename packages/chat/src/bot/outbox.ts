@@ -73,6 +73,8 @@ type GivenUp = Pick<Asked, 'shop' | 'delivery'>;
 export class Outbox {
 	readonly #shelf: string;
 	readonly #held = new Map<string, Own>();
+	/** the last write of each row that is under way: a row is written by one at a time */
+	readonly #turns = new Map<string, Promise<unknown>>();
 	#writes = 0;
 
 	constructor(
@@ -126,15 +128,21 @@ export class Outbox {
 
 	/** Renews the leases of this process. */
 	async renew(): Promise<void> {
-		for (const [key, own] of this.#held) {
-			if (own.row.untilMs - this.nowMs() > this.leaseMs / 2) continue;
-			await this.#swap(key, own.text, own.row, this.nowMs() + this.leaseMs);
-		}
+		for (const key of [...this.#held.keys()]) await this.#inTurn(key, () => this.#renewed(key));
+	}
+
+	/** The answer, or what is said of its progress, stands in another place from now on. */
+	async moved({ key }: Held, place: unknown): Promise<void> {
+		await this.#inTurn(key, async () => {
+			const own = this.#held.get(key);
+			if (own === undefined) return;
+			await this.#swap(key, own.text, { ...own.row, place }, this.nowMs() + this.leaseMs);
+		});
 	}
 
 	/** The answer stands before the people. */
 	async shown(held: Held): Promise<void> {
-		await this.#leave(held, doneRow, this.nowMs() + SHOWN_KEPT_MS);
+		await this.#leave(held, () => doneRow, SHOWN_KEPT_MS);
 	}
 
 	/**
@@ -143,17 +151,13 @@ export class Outbox {
 	 * @param waitMs before the next try; longer from try to try unless said [ms]
 	 */
 	async waiting(held: Held, entry: number | null, waitMs?: number): Promise<void> {
-		const own = this.#held.get(held.key);
-		if (own === undefined) return;
-		const { row } = own;
-		const pause = waitMs ?? WAITS_MS[Math.min(row.tries, WAITS_MS.length - 1)] ?? 0;
-		const kept = entry ?? row.entry;
-		const asked = kept === null || row.asked === null ? row.asked : withoutWords(row.asked as Asked);
-		await this.#leave(
-			held,
-			{ ...row, state: 'waiting', tries: row.tries + 1, entry: kept, asked },
-			this.nowMs() + pause,
-		);
+		const pause = waitMs ?? WAITS_MS[Math.min(held.tries, WAITS_MS.length - 1)] ?? 0;
+		const after = (row: Row) => {
+			const kept = entry ?? row.entry;
+			const asked = kept === null || row.asked === null ? row.asked : withoutWords(row.asked as Asked);
+			return { ...row, state: 'waiting' as const, tries: row.tries + 1, entry: kept, asked };
+		};
+		await this.#leave(held, after, pause);
 	}
 
 	/** An answer that waited was shown by another message, as when somebody asked for it. */
@@ -197,10 +201,35 @@ export class Outbox {
 		return true;
 	}
 
-	async #leave(held: Held, row: Omit<Row, 'by' | 'untilMs'>, untilMs: number): Promise<void> {
-		const own = this.#held.get(held.key);
-		this.#held.delete(held.key);
-		if (own !== undefined) await this.#swap(held.key, own.text, row, untilMs);
+	async #leave(
+		{ key }: Held,
+		after: (row: Row) => Omit<Row, 'by' | 'untilMs'>,
+		keptMs: number,
+	): Promise<void> {
+		await this.#inTurn(key, async () => {
+			const own = this.#held.get(key);
+			this.#held.delete(key);
+			if (own !== undefined) await this.#swap(key, own.text, after(own.row), this.nowMs() + keptMs);
+		});
+	}
+
+	async #renewed(key: string): Promise<void> {
+		const own = this.#held.get(key);
+		if (own === undefined || own.row.untilMs - this.nowMs() > this.leaseMs / 2) return;
+		await this.#swap(key, own.text, own.row, this.nowMs() + this.leaseMs);
+	}
+
+	/** Two writes of one row at once would each go by the text before, and the slower one would fail. */
+	async #inTurn(key: string, write: () => Promise<void>): Promise<void> {
+		const before = this.#turns.get(key) ?? Promise.resolve();
+		const own = before.then(write);
+		const settled = own
+			.catch(() => undefined)
+			.finally(() => {
+				if (this.#turns.get(key) === settled) this.#turns.delete(key);
+			});
+		this.#turns.set(key, settled);
+		await own;
 	}
 }
 

@@ -36,6 +36,7 @@ export async function rerunBuild(turn: Turn): Promise<Reply> {
 			thread: turn.incoming.thread,
 			text: `replaced by No. ${number}: ${answer.headline}`,
 			stands: false,
+			instead: number,
 		});
 	}
 	const reply = listed(

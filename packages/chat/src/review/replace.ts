@@ -55,7 +55,14 @@ async function replace(turn: Turn, number: number, change: string): Promise<Repl
 			...lines.map((text) => ({ kind: 'list' as const, text, fold: false })),
 			...others,
 		],
-		marks: [{ ...placeIn(about), text: `replaced by No. ${now} (${person.name}${when}).`, stands: false }],
+		marks: [
+			{
+				...placeIn(about),
+				text: `replaced by No. ${now} (${person.name}${when}).`,
+				stands: false,
+				instead: now,
+			},
+		],
 	};
 }
 
