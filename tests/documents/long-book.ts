@@ -14,7 +14,7 @@ export function longBook(book: BuildBook, sheet: SheetRecord): BuildBook {
 			count: 1,
 			rating: `begin${index} ${'a rating that takes several lines '.repeat(1 + (index % 7))}end${index}`,
 			place: `place${index}`,
-			entry: null,
+			entry: 300 + index,
 		})),
 		sheets: Array.from({ length: 12 }, (_, index) => ({ ...sheet, number: 200 + index })),
 	};

@@ -7,6 +7,7 @@ export const demoBook: BuildBook = {
 	shop: 'Demo van shop',
 	build: 'heron',
 	vehicle: 'demo van, long wheelbase, high roof',
+	use: [{ label: 'People', text: '2' }],
 	date: '2026-05-06',
 	units: 'us',
 	program: '0.1.0',

@@ -76,6 +76,7 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 		shop,
 		build,
 		vehicle,
+		use: useOf(van, context),
 		date,
 		units: context.units,
 		program: calculationVersion,
@@ -200,8 +201,23 @@ function vehicleOf(van: Van, context: Context): string | null {
 	return body === undefined ? null : ratingOf(body, context);
 }
 
+/** Kinds of the description that are no equipment but tell how the van is used. */
+const uses: ReadonlySet<string> = new Set(['people', 'place', 'trip']);
+
+function useOf(van: Van, context: Context): BuildBook['use'] {
+	return van.pieces.flatMap((piece) => {
+		const text = uses.has(piece.kind) ? ratingOf(piece, context) : null;
+		return text === null ? [] : [{ label: firstUpper(labelOf(piece)), text }];
+	});
+}
+
+function firstUpper(text: string): string {
+	return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
 function equipmentOfBook({ van, entryOf }: Told, context: Context): EquipmentItem[] {
-	return van.pieces.map((piece) => {
+	const aboard = van.pieces.filter(({ kind }) => !uses.has(kind));
+	return aboard.map((piece) => {
 		const { count, unitCount } = piece.values;
 		return {
 			name: labelOf(piece),

@@ -63,13 +63,13 @@ export class Newest {
 
 /** A piece by what was told of it: "LiFePO4, 12 V, 100 Ah"; null where nothing was. */
 export function ratingOf(piece: Piece, context: Context): string | null {
-	const { fields } = equipmentOf(piece.kind);
+	const { fields, label } = equipmentOf(piece.kind);
 	const texts = Object.entries(piece.values).flatMap(([name, value]) => {
 		const field = fields[name];
 		if (field === undefined || elsewhere.has(name)) return [];
 		const shown = showValue(field, value, context);
-		// A figure with its unit speaks for itself beside its name; "yes" needs it.
-		return [`${field.meta.label} ${shown}`];
+		// "people 2" of the people aboard would say the word twice.
+		return [field.meta.label === label ? shown : `${field.meta.label} ${shown}`];
 	});
 	return texts.length === 0 ? null : texts.join('; ');
 }
@@ -78,6 +78,7 @@ export function ratingOf(piece: Piece, context: Context): string | null {
 const elsewhere: ReadonlySet<string> = new Set([
 	'name',
 	'count',
+	'unitCount',
 	'zone',
 	'massKg',
 	'wireSize',
@@ -108,10 +109,7 @@ export function energyPart(
 	context: Context,
 ): EnergyPart {
 	const { units } = context;
-	const energy = (valueWh: number, round: 'up' | 'down') =>
-		valueWh >= 1000
-			? write('energy', valueWh, units, { round, unit: 'kWh', decimals: 1 })
-			: write('energy', valueWh, units, { round, decimals: 0 });
+	const energy = (valueWh: number, round: 'up' | 'down') => write('energy', valueWh, units, { round });
 	const { bank, dailyWh, arrayW } = summary;
 	const facts: Fact[] = [];
 	if (dailyWh !== null) facts.push({ label: 'Used on an ordinary day', text: energy(dailyWh, 'up') });

@@ -1,5 +1,5 @@
 import { type Severity, severities, write, writeNumber } from '@lugbook/core';
-import { type Block, type ContentsEntry, facts, heading, paragraph, table } from '../document/block.js';
+import { type Block, type ContentsEntry, facts, heading, lead, paragraph, table } from '../document/block.js';
 import { drawPicture, type Picture } from '../picture/draw.js';
 import { slices } from '../picture/figure.js';
 import {
@@ -99,6 +99,7 @@ function coverBlocks(book: BuildBook): Block[] {
 			['Shop', book.shop],
 			['Build', book.build],
 			['Vehicle', book.vehicle],
+			...book.use.map(({ label, text }) => [label, text] as const),
 			['Made on', book.date],
 			['Made by', `Lugbook ${book.program}`],
 			['Rests on the log', book.log === null ? null : `up to No. ${book.log.entry}, hash ${book.log.hash}`],
@@ -107,9 +108,9 @@ function coverBlocks(book: BuildBook): Block[] {
 			['Not known', book.notKnown.length === 0 ? 'nothing' : `${book.notKnown.length} matters, see part 1`],
 		]),
 		...dangers.map(
-			({ text, clears }): Block => ({
+			({ text, clears, entries }): Block => ({
 				kind: 'box',
-				word: severityWord.danger,
+				word: [severityWord.danger, ...entries.map((entry) => `No. ${entry}`)].join(', '),
 				lines: [text, ...(clears === null ? [] : [`What clears it: ${clears}`])],
 				weight: 'strong',
 			}),
@@ -167,7 +168,7 @@ function findingBlocks({ findings, notKnown }: BuildBook): Block[] {
 		...(notKnown.length === 0
 			? [paragraph('Nothing is noted as not known.')]
 			: [
-					paragraph('Not known, and not presumed fine:'),
+					lead('Not known, and not presumed fine:'),
 					{ kind: 'list', items: notKnown } as const satisfies Block,
 				]),
 	];
@@ -279,8 +280,11 @@ async function weightBlocks({ units }: BuildBook, weights: WeightsPart | null): 
 		positionM === null ? 'not known' : write('length', positionM, units),
 		sideM === null ? '' : sideText(sideM, write('length', Math.abs(sideM), units)),
 	];
+	const sumKg = weights.items.reduce((sum, { massKg }) => sum + massKg, 0);
+	const sum = { label: 'Sum of the items', text: write('mass', sumKg, units, { round: 'up' }) };
+	const facts = weights.items.length === 0 ? weights.facts : [...weights.facts, sum];
 	return [
-		...factsBlocks(weights),
+		...factsBlocks({ facts, notes: weights.notes }),
 		...(weights.items.length === 0
 			? []
 			: [
@@ -305,7 +309,7 @@ function handoverBlocks({ handover }: BuildBook): Block[] {
 					['What:6', 'Limit:5', 'Why:9'],
 					handover.limits.map(({ what, limit, why }) => [what, limit, why]),
 				),
-		paragraph('Cautions:'),
+		lead('Cautions:'),
 		handover.cautions.length === 0 ? paragraph('None recorded.') : { kind: 'list', items: handover.cautions },
 		paragraph(
 			'Work on mains, gas and fuel-burning appliances belongs to licensed trades, and local codes decide. This book tells what was calculated and who answers for it; it replaces neither.',

@@ -15,6 +15,8 @@ export interface BuildBook {
 	readonly build: string;
 	/** what identifies the vehicle, where the shop gave it */
 	readonly vehicle: string | null;
+	/** what was told of its use: how many people, where, how long without hookups */
+	readonly use: readonly Fact[];
 	/** the day the book was made, as the caller's clock had it: "2026-05-04" */
 	readonly date: string;
 	readonly units: UnitHabit;

@@ -6,7 +6,7 @@ import type { Figure } from '../picture/figure.js';
  */
 export type Block =
 	| HeadingBlock
-	| { readonly kind: 'paragraph'; readonly text: string }
+	| ParagraphBlock
 	| FactsBlock
 	| TableBlock
 	| { readonly kind: 'list'; readonly items: readonly string[] }
@@ -23,6 +23,13 @@ export interface HeadingBlock {
 	readonly text: string;
 	/** where links and the outline point; null for small headings */
 	readonly id: string | null;
+}
+
+export interface ParagraphBlock {
+	readonly kind: 'paragraph';
+	readonly text: string;
+	/** it says what follows: never the last thing on a page */
+	readonly leads: boolean;
 }
 
 /** Names with what belongs to them, one a line. */
@@ -68,9 +75,17 @@ export function heading(level: HeadingBlock['level'], text: string, id: string |
 	return { kind: 'heading', level, text, id };
 }
 
-export function paragraph(text: string): Block {
-	return { kind: 'paragraph', text };
+export function paragraph(text: string): ParagraphBlock {
+	return { kind: 'paragraph', text, leads: false };
 }
+
+/** A sentence that says what the block behind it is. */
+export function lead(text: string): ParagraphBlock {
+	return { kind: 'paragraph', text, leads: true };
+}
+
+/** So few rows are kept on one page. */
+export const fewRows = 8;
 
 /** Facts without those that are not known. */
 export function facts(rows: readonly (readonly [label: string, text: string | null])[]): FactsBlock {
@@ -80,7 +95,10 @@ export function facts(rows: readonly (readonly [label: string, text: string | nu
 	};
 }
 
-/** `columns` as "label:width" in twentieths; with ">" before the width for numbers. */
+/**
+ * A column that holds nothing in any row is left out, its width given to the widest of the others.
+ * @param columns as "label:width" in twentieths; with ">" before the width for numbers
+ */
 export function table(columns: readonly string[], rows: readonly (readonly string[])[]): TableBlock {
 	const read = columns.map((column): Column => {
 		const [, label, end, width] = /^(.*):(>?)(\d+)$/.exec(column) ?? [];
@@ -89,5 +107,14 @@ export function table(columns: readonly string[], rows: readonly (readonly strin
 	});
 	const whole = read.reduce((sum, { width }) => sum + width, 0);
 	if (whole !== 20) throw new Error(`the columns of a table are ${whole} twentieths wide; they must be 20`);
-	return { kind: 'table', columns: read, rows };
+	const filled = read.flatMap((_, index) => (rows.some((row) => (row[index] ?? '') !== '') ? [index] : []));
+	if (rows.length === 0 || filled.length === read.length) return { kind: 'table', columns: read, rows };
+	const columnsLeft = filled.map((index) => read[index] as Column);
+	const spare = columnsLeft.reduce((left, { width }) => left - width, whole);
+	const widest = columnsLeft.toSorted((a, b) => b.width - a.width)[0];
+	return {
+		kind: 'table',
+		columns: columnsLeft.map((one) => (one === widest ? { ...one, width: one.width + spare } : one)),
+		rows: rows.map((row) => filled.map((index) => row[index] ?? '')),
+	};
 }

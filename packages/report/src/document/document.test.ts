@@ -15,6 +15,24 @@ describe('tables', () => {
 		]);
 	});
 
+	test('leave out a column that holds nothing, and give its width to the widest', () => {
+		const narrowed = table(
+			['A:5', 'B:>4', 'C:11'],
+			[
+				['one', '', 'two'],
+				['three', '', ''],
+			],
+		);
+		expect(narrowed.columns).toEqual([
+			{ label: 'A', width: 5, align: 'start' },
+			{ label: 'C', width: 15, align: 'start' },
+		]);
+		expect(narrowed.rows).toEqual([
+			['one', 'two'],
+			['three', ''],
+		]);
+	});
+
 	const block = table(
 		['Load:10', 'Power:>10'],
 		[
@@ -45,7 +63,7 @@ describe('tables', () => {
 	test('in HTML carry head, row heads and the name of each cell', () => {
 		expect(htmlOfBlock(block)).toBe(
 			[
-				'<table>',
+				'<table class="few">',
 				'<colgroup><col class="w10"><col class="w10"></colgroup>',
 				'<thead><tr><th scope="col">Load</th><th scope="col" class="number">Power</th></tr></thead>',
 				'<tbody>',

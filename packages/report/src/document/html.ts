@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { figureSvg, phoneWidth } from '../picture/figure.js';
 import { escapeMarkup } from '../plain.js';
-import type { Block, TableBlock } from './block.js';
+import { type Block, fewRows, type TableBlock } from './block.js';
 import { style } from './style.js';
 
 /** Blocks as a fragment of HTML: no script, no style attribute, everything escaped. */
@@ -16,9 +16,9 @@ export function htmlOfBlock(block: Block): string {
 			return `<h${block.level}${id}>${escapeMarkup(block.text)}</h${block.level}>\n`;
 		}
 		case 'paragraph':
-			return `<p>${lines(block.text)}</p>\n`;
+			return `<p${block.leads ? ' class="lead"' : ''}>${lines(block.text)}</p>\n`;
 		case 'facts':
-			return `<dl>\n${block.rows
+			return `<dl${together(block.rows)}>\n${block.rows
 				.map(({ label, text }) => `<div><dt>${escapeMarkup(label)}</dt><dd>${lines(text)}</dd></div>\n`)
 				.join('')}</dl>\n`;
 		case 'table':
@@ -41,6 +41,11 @@ export function htmlOfBlock(block: Block): string {
 		case 'page':
 			return '<div class="page"></div>\n';
 	}
+}
+
+/** Few rows are not parted by the end of a page. */
+function together(rows: readonly unknown[]): string {
+	return rows.length <= fewRows ? ' class="few"' : '';
 }
 
 function lines(text: string): string {
@@ -66,7 +71,7 @@ function tableHtml({ columns, rows }: TableBlock): string {
 					.join('')}</tr>\n`,
 		)
 		.join('');
-	return `<table>\n<colgroup>${widths}</colgroup>\n<thead><tr>${head}</tr></thead>\n<tbody>\n${body}</tbody>\n</table>\n`;
+	return `<table${together(rows)}>\n<colgroup>${widths}</colgroup>\n<thead><tr>${head}</tr></thead>\n<tbody>\n${body}</tbody>\n</table>\n`;
 }
 
 // The page allows its own style sheet by its hash and nothing else: no script, no picture or font from anywhere.

@@ -59,7 +59,8 @@ html{font-size:10pt}
 main{max-width:none;padding:0}
 .page{break-before:page}
 thead{display:table-header-group}
-tr{break-inside:avoid}
+.few,tr{break-inside:avoid}
+.lead{break-after:avoid}
 p,li{orphans:2;widows:2}
 figure svg{max-height:235mm;max-width:100%}
 a{color:inherit;text-decoration:none}

@@ -24,6 +24,8 @@ export const phoneWidth = 360;
 export const margin = 14;
 const titleSize = 16;
 const lineHeight = 1.25;
+/** A browser without the figure's own font may take one that is so much wider. */
+const widerFont = 1.15;
 
 /**
  * The title block of a figure, wrapped to its width.
@@ -38,7 +40,7 @@ export function heading(
 	const shapes: Shape[] = [];
 	let y = margin;
 	const write = (text: string, size: number, bold: boolean, fill: string) => {
-		for (const row of wrap(plainLine(text), width - 2 * margin, size, bold)) {
+		for (const row of wrap(plainLine(text), (width - 2 * margin) / widerFont, size, bold)) {
 			shapes.push(label(row, margin, y + size * 0.85, { size, bold, fill }));
 			y += size * lineHeight;
 		}

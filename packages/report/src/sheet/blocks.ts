@@ -1,5 +1,5 @@
 import { acceptedBy, calculationVersion, type Severity, type Sizing, topicNamed } from '@lugbook/core';
-import { type Block, facts, type HeadingBlock, heading, paragraph, table } from '../document/block.js';
+import { type Block, facts, type HeadingBlock, heading, lead, paragraph, table } from '../document/block.js';
 import type { Figure } from '../picture/figure.js';
 import { checksOf } from './checks.js';
 import type { InputOrigin, SheetRecord, SheetSignature } from './record.js';
@@ -158,7 +158,7 @@ function assumptionBlocks(record: SheetRecord): Block[] {
 	const { sizing, confirmed } = record;
 	if (sizing.assumed.length === 0) return [paragraph(countText(record))];
 	return [
-		paragraph(countText(record)),
+		lead(countText(record)),
 		table(
 			['Assumed:5', 'Value:>4', 'Why:7', 'To confirm:4'],
 			// What still wants confirming stands first.
@@ -183,7 +183,7 @@ function methodBlocks({ sizing, inputs, context, deviations }: SheetRecord): Blo
 	const blocks: Block[] = [];
 	if (topic !== null) blocks.push(paragraph(topic.method));
 	const rules = context.region === 'us' ? 'United States' : 'Europe';
-	blocks.push(paragraph(`Rule set: ${rules}. Documents and clauses used:`), {
+	blocks.push(lead(`Rule set: ${rules}. Documents and clauses used:`), {
 		kind: 'list',
 		items: sizing.sources,
 	});
@@ -194,11 +194,11 @@ function methodBlocks({ sizing, inputs, context, deviations }: SheetRecord): Blo
 			? [acceptedBy(field, context)]
 			: [],
 	);
-	if (ranges.length > 0) blocks.push(paragraph('Range of validity:'), { kind: 'list', items: ranges });
+	if (ranges.length > 0) blocks.push(lead('Range of validity:'), { kind: 'list', items: ranges });
 	blocks.push(
 		deviations.length === 0
 			? paragraph('Deviations from these rules: none recorded.')
-			: paragraph('Deviations from these rules:'),
+			: lead('Deviations from these rules:'),
 	);
 	if (deviations.length > 0) blocks.push({ kind: 'list', items: deviations });
 	return blocks;
@@ -274,7 +274,7 @@ function closenessBlocks({ sizing, inputs }: SheetRecord): Block[] {
 	const blocks: Block[] = [];
 	if (sizing.tipping.length > 0) {
 		blocks.push(
-			paragraph('The choice stays the same while each of these, by itself, moves no further than this:'),
+			lead('The choice stays the same while each of these, by itself, moves no further than this:'),
 			table(
 				['Input:6', 'Now:>4', 'Holds:5', 'Margin:>5'],
 				sizing.tipping.map(({ name, label, value, unit, text }) => {
@@ -324,9 +324,7 @@ function cautionBlocks({ sizing }: SheetRecord): Block[] {
 const deepest = 6;
 
 function chainBlocks(sizing: Sizing, depth: number): Block[] {
-	const blocks: Block[] = [
-		paragraph(`${'> '.repeat(depth - 1)}${topicTitle(sizing.topic)}: ${sizing.headline}`),
-	];
+	const blocks: Block[] = [lead(`${'> '.repeat(depth - 1)}${topicTitle(sizing.topic)}: ${sizing.headline}`)];
 	if (depth > deepest) return blocks;
 	return [
 		...blocks,

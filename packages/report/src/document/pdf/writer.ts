@@ -1,7 +1,17 @@
+import type { Figure } from '../../picture/figure.js';
 import { textWidth, wrap } from '../../picture/font.js';
 import { ink } from '../../picture/shape.js';
 import { plain, plainLine } from '../../plain.js';
-import type { Block, BoxBlock, ContentsEntry, FactsBlock, HeadingBlock, TableBlock } from '../block.js';
+import {
+	type Block,
+	type BoxBlock,
+	type ContentsEntry,
+	type FactsBlock,
+	fewRows,
+	type HeadingBlock,
+	type ParagraphBlock,
+	type TableBlock,
+} from '../block.js';
 import { drawFigure, drawLine, type Pdf } from './shapes.js';
 
 /** What the first going-through finds out for the second. */
@@ -23,6 +33,12 @@ const headings = {
 /** Points for a CSS pixel of a figure: a phone's width becomes a good half of the page. */
 const figureScale = 0.82;
 const lineFromTop = 0.78;
+/** Where the texts of facts begin, from the margin. */
+const factsColumn = 122;
+
+function heightOfRow(cells: readonly (readonly string[])[]): number {
+	return Math.max(1, ...cells.map(({ length }) => length)) * cell.line + 2 * cell.pad;
+}
 
 /**
  * Writes blocks on pages, one after another. Every line is placed here, so that the same blocks give the same pages
@@ -39,6 +55,8 @@ export class PdfWriter {
 	readonly #root: PDFKit.PDFStructureElement;
 	#chapter: PDFKit.PDFOutline;
 	#fresh = true;
+	/** headings and leading sentences that wait for what they lead to, so as not to be the last thing on a page */
+	#held: (HeadingBlock | ParagraphBlock)[] = [];
 
 	constructor(pdf: Pdf, footer: string, places: Places | null) {
 		this.#pdf = pdf;
@@ -51,6 +69,53 @@ export class PdfWriter {
 	}
 
 	write(block: Block): void {
+		if (block.kind === 'heading' || (block.kind === 'paragraph' && block.leads)) {
+			this.#held.push(block);
+			return;
+		}
+		this.#release(this.#held.length === 0 ? 0 : this.#beginning(block));
+		this.#put(block);
+	}
+
+	/** Writes what waited; on a new page where it and the beginning of what follows don't fit on this one together. */
+	#release(follows: number): void {
+		const held = this.#held;
+		this.#held = [];
+		const before = held.reduce((sum, block) => sum + this.#beginning(block), 0);
+		if (held.length > 0 && before + follows <= this.#pageHeight) this.#room(before + follows);
+		for (const block of held) this.#put(block);
+	}
+
+	/** Height of as much of a block as stays together with what stands over it [pt]. */
+	#beginning(block: Block): number {
+		switch (block.kind) {
+			case 'heading': {
+				const { size, before, after } = headings[block.level];
+				const lines = wrap(plainLine(block.text), this.#width, size, true).length;
+				return before + lines * size * 1.25 + after + 4;
+			}
+			case 'paragraph':
+				return wrap(plain(block.text), this.#width, body.size).length * body.line + 6;
+			case 'facts':
+				return this.#firstFacts(block.rows);
+			case 'table': {
+				const { headHeight, rowHeights } = this.#tableHeights(block);
+				return headHeight + this.#firstRows(rowHeights);
+			}
+			case 'list':
+				return wrap(plain(block.items[0] ?? ''), this.#width - 14, body.size).length * body.line;
+			case 'box':
+				return this.#boxLines(block).height;
+			case 'figure':
+				return block.figure.height * this.#figureScale(block.figure);
+			case 'contents':
+				return 24;
+			case 'page':
+				return 0;
+		}
+	}
+
+	#put(block: Block): void {
 		switch (block.kind) {
 			case 'heading':
 				this.#heading(block);
@@ -83,6 +148,7 @@ export class PdfWriter {
 	}
 
 	end(): void {
+		this.#release(0);
 		this.#root.end();
 		this.#pdf.end();
 	}
@@ -179,8 +245,7 @@ export class PdfWriter {
 		const lines = wrap(shown, this.#width, size, true);
 		const line = size * 1.25;
 		if (!this.#fresh) this.#y += before;
-		// A heading is never the last thing on a page.
-		this.#room(lines.length * line + after + 64);
+		this.#room(lines.length * line + after);
 		if (id !== null) {
 			this.pages.set(id, this.page);
 			this.#pdf.addNamedDestination(id, 'XYZ', margins.left, Math.max(0, this.#y - 8), null);
@@ -204,12 +269,21 @@ export class PdfWriter {
 			.stroke(colour);
 	}
 
+	#fact({ label, text }: FactsBlock['rows'][number]) {
+		const names = wrap(plainLine(label), factsColumn - 10, body.size);
+		const lines = wrap(plain(text), this.#width - factsColumn, body.size);
+		return { names, lines, height: Math.max(names.length, lines.length) * body.line + 3 };
+	}
+
+	#firstFacts(rows: FactsBlock['rows']): number {
+		return this.#firstRows(rows.slice(0, fewRows + 1).map((row) => this.#fact(row).height));
+	}
+
 	#facts({ rows }: FactsBlock): void {
-		const column = 122;
-		for (const { label, text } of rows) {
-			const names = wrap(plainLine(label), column - 10, body.size);
-			const lines = wrap(plain(text), this.#width - column, body.size);
-			const height = Math.max(names.length, lines.length) * body.line + 3;
+		this.#room(this.#firstFacts(rows));
+		for (const row of rows) {
+			const { label, text } = row;
+			const { names, lines, height } = this.#fact(row);
 			if (height > this.#pageHeight) {
 				this.#lines('P', wrap(`${plainLine(label)}: ${plain(text)}`, this.#width, body.size), { after: 3 });
 				continue;
@@ -223,7 +297,7 @@ export class PdfWriter {
 					drawLine(this.#pdf, one, margins.left, baseline(row), { size: body.size, colour: ink.quiet });
 				});
 				lines.forEach((one, row) => {
-					drawLine(this.#pdf, one, margins.left + column, baseline(row), {
+					drawLine(this.#pdf, one, margins.left + factsColumn, baseline(row), {
 						size: body.size,
 						colour: ink.text,
 					});
@@ -244,12 +318,17 @@ export class PdfWriter {
 		this.#y += 4;
 	}
 
-	#box({ word, lines, weight }: BoxBlock): void {
+	#boxLines({ lines, weight }: BoxBlock) {
 		const pad = 8;
 		const bold = weight === 'strong';
 		const wrapped = lines.flatMap((line) => wrap(plain(line), this.#width - 2 * pad, body.size + 0.5, bold));
 		const line = body.line + 0.5;
-		const height = (wrapped.length + 1) * line + 2 * pad;
+		return { pad, bold, wrapped, line, height: (wrapped.length + 1) * line + 2 * pad };
+	}
+
+	#box(box: BoxBlock): void {
+		const { word } = box;
+		const { pad, bold, wrapped, line, height } = this.#boxLines(box);
 		if (height > this.#pageHeight) {
 			this.#lines('P', [plainLine(word), ...wrapped], { bold, after: 8 });
 			return;
@@ -269,8 +348,12 @@ export class PdfWriter {
 		this.#y = top + height + 8;
 	}
 
-	#figure(figure: Parameters<typeof drawFigure>[1]): void {
-		const scale = Math.min(figureScale, this.#width / figure.width, (this.#pageHeight - 8) / figure.height);
+	#figureScale({ width, height }: Figure): number {
+		return Math.min(figureScale, this.#width / width, (this.#pageHeight - 8) / height);
+	}
+
+	#figure(figure: Figure): void {
+		const scale = this.#figureScale(figure);
 		const height = figure.height * scale;
 		this.#room(height);
 		const [x, y] = [margins.left, this.#y];
@@ -314,17 +397,30 @@ export class PdfWriter {
 		this.#y += 8;
 	}
 
-	#table({ columns, rows }: TableBlock): void {
+	#tableHeights({ columns, rows }: TableBlock) {
 		const widths = columns.map(({ width }) => (width / 20) * this.#width);
-		const lefts = widths.map((_, index) =>
-			widths.slice(0, index).reduce((sum, one) => sum + one, margins.left),
-		);
 		const wrapCell = (text: string, index: number, bold: boolean) =>
 			wrap(plain(text), (widths[index] as number) - 2 * cell.gap, cell.size, bold);
 		const head = columns.map(({ label }, index) => wrapCell(label, index, true));
-		const heightOf = (cells: readonly (readonly string[])[]) =>
-			Math.max(...cells.map(({ length }) => length)) * cell.line + 2 * cell.pad;
-		const headHeight = heightOf(head);
+		const wrappedRows = rows.map((row) =>
+			columns.map((_, index) => wrapCell(row[index] ?? '', index, false)),
+		);
+		const rowHeights = wrappedRows.map(heightOfRow);
+		return { widths, head, headHeight: heightOfRow(head), wrappedRows, rowHeights };
+	}
+
+	/** Height of the rows that are not parted: all where they are few and no third of a page, else the first. */
+	#firstRows(rowHeights: readonly number[]): number {
+		const whole = rowHeights.reduce((sum, one) => sum + one, 0);
+		return rowHeights.length <= fewRows && whole <= this.#pageHeight / 3 ? whole : (rowHeights[0] ?? 0);
+	}
+
+	#table(block: TableBlock): void {
+		const { columns } = block;
+		const { widths, head, headHeight, wrappedRows, rowHeights } = this.#tableHeights(block);
+		const lefts = widths.map((_, index) =>
+			widths.slice(0, index).reduce((sum, one) => sum + one, margins.left),
+		);
 		const table = this.#element('Table');
 		const drawCells = (cells: readonly (readonly string[])[], bold: boolean, index: number) => {
 			for (const [row, text] of (cells[index] ?? []).entries()) {
@@ -354,14 +450,11 @@ export class PdfWriter {
 			this.#fresh = false;
 			this.#artifact('Layout', () => this.#rule(this.#y, 1));
 		};
-		const wrappedRows = rows.map((row) =>
-			columns.map((_, index) => wrapCell(row[index] ?? '', index, false)),
-		);
-		this.#room(headHeight + Math.min(this.#pageHeight - headHeight, heightOf(wrappedRows[0] ?? [['']])));
+		this.#room(Math.min(this.#pageHeight, headHeight + this.#firstRows(rowHeights)));
 		drawHead(false);
 		for (const whole of wrappedRows) {
 			for (const cells of this.#pieces(whole, headHeight)) {
-				const height = heightOf(cells);
+				const height = heightOfRow(cells);
 				if (this.#y + height > this.#bottom) {
 					this.#newPage();
 					drawHead(true);
