@@ -18,8 +18,8 @@ export default defineConfig({
 		pool: 'forks',
 		// Unless told, one core is left idle for a person at the machine: on two that would double the time.
 		maxWorkers: availableParallelism(),
-		testTimeout: 60_000,
-		hookTimeout: 60_000,
+		testTimeout: 180_000,
+		hookTimeout: 180_000,
 		allowOnly: false,
 		passWithNoTests: false,
 	},

@@ -131,6 +131,7 @@ export const energy: readonly Phrasing[] = [
 		autonomyH: days(4),
 		chemistry: 'lifepo4',
 	}),
+	read('battery for a 45w fridge for 3 days', 'battery', { loads: [{ powerW: 45, durationH: days(3) }] }),
 	asks('what size battery', 'battery'),
 	asks('battery bank for 2 days', 'battery', { autonomyH: days(2) }),
 
@@ -199,7 +200,41 @@ export const energy: readonly Phrasing[] = [
 	read('can 200ah lithium run a 50w heater fan all night', 'runtime', {
 		unitAh: 200,
 		chemistry: 'lifepo4',
-		loads: [{ powerW: 50, 'durationH?': 12 }],
+		loads: [{ powerW: 50 }],
+		overnight: true,
+	}),
+	read('will 200ah run the fridge and lights overnight', 'runtime', {
+		unitAh: 200,
+		loads: [{ name: 'fridge' }, { name: 'lights' }],
+		overnight: true,
+	}),
+	read('does a 300ah bank carry 12v rooftop ac all night', 'runtime', {
+		unitAh: 300,
+		bankV: 12,
+		loads: [{ name: 'rooftop ac' }],
+		overnight: true,
+	}),
+	read('will 200ah lifepo4 carry a 1800w induction cooktop for 20 min and the ac overnight', 'runtime', {
+		unitAh: 200,
+		chemistry: 'lifepo4',
+		loads: [{ powerW: 1800, durationH: 1 / 3 }, { name: 'ac' }],
+		overnight: true,
+	}),
+	read('can 2x100ah run a 45w fridge for 3 days', 'runtime', {
+		unitCount: 2,
+		unitAh: 100,
+		loads: [{ powerW: 45, durationH: days(3) }],
+	}),
+	read('cooktop 1800w 20 min and ac 600w overnight on 400ah', 'runtime', {
+		unitAh: 400,
+		loads: [{ powerW: 1800, durationH: 1 / 3 }, { powerW: 600 }],
+		overnight: true,
+	}),
+	read('200ah agm run a cpap 40w 8h for 3 days', 'runtime', {
+		unitAh: 200,
+		chemistry: 'agm',
+		loads: [{ powerW: 40, durationH: 8 }],
+		wantedH: days(3),
 	}),
 	asks('how long will my battery last', 'runtime'),
 	asks('how long will 100ah last', 'runtime', { unitAh: 100 }),

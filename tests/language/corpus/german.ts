@@ -98,6 +98,17 @@ export const german: readonly Phrasing[] = [
 		chemistry: 'lifepo4',
 		loads: [{ powerW: 40 }, { powerW: 10 }],
 	}),
+	read('reicht 200ah lithium für klimaanlage 500w 6 stunden', 'runtime', {
+		unitAh: 200,
+		chemistry: 'lifepo4',
+		loads: [{ powerW: 500, durationH: 6 }],
+	}),
+	read('läuft der kühlschrank 45w über nacht mit 100ah agm', 'runtime', {
+		unitAh: 100,
+		chemistry: 'agm',
+		loads: [{ powerW: 45 }],
+		overnight: true,
+	}),
 	read('wie lange hält 100Ah agm mit 5A', 'runtime', {
 		unitAh: 100,
 		chemistry: 'agm',

@@ -94,6 +94,12 @@ export const spanish: readonly Phrasing[] = [
 		chemistry: 'lifepo4',
 		loads: [{ powerW: 45 }, { powerW: 20 }],
 	}),
+	read('aguanta 100ah litio la nevera 45w toda la noche', 'runtime', {
+		unitAh: 100,
+		chemistry: 'lifepo4',
+		loads: [{ powerW: 45 }],
+		overnight: true,
+	}),
 	read('cuánto aguanta una batería de 100ah agm con 5 amperios', 'runtime', {
 		unitAh: 100,
 		chemistry: 'agm',

@@ -63,18 +63,27 @@ export function peakBankW(
 }
 
 /**
- * Mean power the loads take from the bank while they are on as said [W]; hours a day count as a share of the day.
- * @param loads a load whose hours nobody gave counts as on all the time
+ * Share of a span of time that a load draws its power: all of it where nobody said how long it is on, its hours of each
+ * day in a span of a day or more, its hours once in a shorter one.
+ */
+export function shareOfSpan(load: Load, spanH: number): number {
+	const onShare = load.hoursPerDay === null ? 1 : Math.min(1, load.hoursPerDay / Math.min(24, spanH));
+	return load.duty * onShare;
+}
+
+/**
+ * Mean power the loads take from the bank over a span of time [W].
  * @param inverter its idle draw is counted throughout; 0 where none is on
+ * @param spanH the time it is the mean of; a day or more unless said [h]
  */
 export function averageBankW(
 	loads: readonly Load[],
 	inverter: Pick<InverterUse, 'efficiency' | 'idleW'>,
+	spanH = 24,
 ): number {
-	const share = (load: Load) => load.duty * ((load.hoursPerDay ?? 24) / 24);
-	const dcW = sum(loads.filter((load) => !load.mains).map((load) => load.runningW * share(load)));
-	const mains = loads.filter((load) => load.mains);
-	const mainsW = sum(mains.map((load) => load.runningW * share(load)));
+	const meanW = (load: Load) => load.runningW * shareOfSpan(load, spanH);
+	const dcW = sum(loads.filter((load) => !load.mains).map(meanW));
+	const mainsW = sum(loads.filter((load) => load.mains).map(meanW));
 	return dcW + mainsW / inverter.efficiency + inverter.idleW;
 }
 

@@ -117,6 +117,11 @@ test('a bare current or time in a list is parted from the loads', () => {
 	expect(both.stray).toEqual({ currentsA: [30], durationsH: [72] });
 	expect(both.items).toEqual(items.slice(2));
 	expect(partLoads(items, { current: false, duration: false }).items).toEqual(items);
+	const longer: LoadItem[] = [{ name: 'fridge', powerW: 45, durationH: 72 }];
+	expect(partLoads(longer, { current: false, duration: true })).toEqual({
+		items: [{ name: 'fridge', powerW: 45 }],
+		stray: { currentsA: [], durationsH: [72] },
+	});
 });
 
 const item = fc.record(

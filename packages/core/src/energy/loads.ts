@@ -279,21 +279,27 @@ export interface Stray {
 	readonly durationsH: readonly number[];
 }
 
-/** Parts the loads from the items that hold nothing but a bare current or a bare time. */
+/**
+ * Parts the loads from the items that hold nothing but a bare current or a bare time. "Fridge 45 W for 3 days" is no
+ * running time either: a day has 24 h.
+ */
 export function partLoads<T extends LoadItem>(
 	items: readonly T[],
 	bare: { readonly current: boolean; readonly duration: boolean },
 ): { readonly items: readonly T[]; readonly stray: Stray } {
 	const currentsA: number[] = [];
 	const durationsH: number[] = [];
-	const kept = items.filter((item) => {
+	const kept = items.flatMap((item) => {
 		const set = Object.entries(item).filter(([, value]) => value !== undefined);
 		const [only] = set;
-		if (set.length !== 1 || only === undefined) return true;
-		if (only[0] === 'currentA' && bare.current) currentsA.push(only[1] as number);
-		else if (only[0] === 'durationH' && bare.duration) durationsH.push(only[1] as number);
-		else return true;
-		return false;
+		if (set.length === 1 && only?.[0] === 'currentA' && bare.current) {
+			currentsA.push(only[1] as number);
+			return [];
+		}
+		const isBare = set.length === 1 && only?.[0] === 'durationH';
+		if (!bare.duration || item.durationH === undefined || !(isBare || item.durationH > 24)) return [item];
+		durationsH.push(item.durationH);
+		return isBare ? [] : [{ ...item, durationH: undefined }];
 	});
 	return { items: kept, stray: { currentsA, durationsH } };
 }

@@ -403,8 +403,8 @@ function usualAgeing(sheet: Sheet): number {
 /** "4 x 100 Ah" names units even where it looks like a daily figure; a bare time in the list is the autonomy. */
 function asMeant(input: Input): Input {
 	const { items, stray } = partLoads(input.loads ?? [], { current: false, duration: true });
-	const [strayH] = stray.durationsH;
-	const autonomyH = input.autonomyH ?? strayH;
+	const autonomyH =
+		input.autonomyH ?? (stray.durationsH.length === 0 ? undefined : Math.max(...stray.durationsH));
 	const loads = items.length === 0 ? undefined : items;
 	const countsUnits =
 		(input.unitCount ?? input.seriesCount ?? input.parallelCount ?? input.layout) !== undefined &&

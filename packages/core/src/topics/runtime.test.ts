@@ -45,6 +45,63 @@ describe('how long it lasts', () => {
 		expect(results.averagePower).toBeCloseTo(30 + 5, 9);
 	});
 
+	test('hours of each load: the energy of that time, not of a day, against what the bank gives', () => {
+		const ac = { name: 'air conditioner', powerW: 500, durationH: 8 };
+		const given = { unitAh: 100, unitCount: 2, chemistry: 'lifepo4', loads: [ac] };
+		const short = answered(runtime, given);
+		expect(short.headline).toMatch(/^Too small for 8 h: 4.87 kWh needed, 2.0\d kWh usable$/);
+		expect(short.because).toMatch(/^It lasts 3.3 h at 609 W on average/);
+		expect(codesOf(runtime, given)).toContain('bank-too-small');
+		const results = resultsOf(runtime, given);
+		// 500 W behind an inverter of 85 % that draws 20 W by itself, for eight hours.
+		expect(results.neededEnergy).toBeCloseTo((500 / 0.85 + 20) * 8, 9);
+		// The least number of batteries that carries it is among the neighbours, and it does.
+		const least = short.neighbours.find(({ passes }) => passes);
+		expect(least?.choice).toBe('5 of these batteries');
+		const enough = answered(runtime, { ...given, unitCount: 5 });
+		expect(enough.headline).toMatch(/^Enough for 8 h: 4.87 kWh of 5.\d+ kWh usable$/);
+		expect(resultsOf(runtime, { ...given, unitCount: 5 }).leftSoc).toBeGreaterThan(0.2);
+		expect(answered(runtime, { ...given, unitCount: 4 }).headline).toMatch(/^Too small/);
+	});
+
+	test('a night: what is on for minutes counts once, the rest all night', () => {
+		const results = resultsOf(runtime, {
+			...bank,
+			loads: [{ name: 'pump', powerW: 60, durationH: 0.5 }, fan],
+			overnight: true,
+		});
+		expect(results.neededEnergy).toBeCloseTo(60 * 0.5 + 20 * 12, 9);
+		expect(results.leftSoc).toBeCloseTo(1 - (60 * 0.5 + 20 * 12) / (400 * 12.8), 9);
+	});
+
+	test('some days: hours of a load count on each of them', () => {
+		const given = { ...bank, loads: [{ ...fan, durationH: 6 }, fridge], wantedH: 72 };
+		expect(resultsOf(runtime, given).neededEnergy).toBeCloseTo(3 * (20 * 6 + 60 * 24), 9);
+		const behind = { ...bank, loads: [{ ...fridge, durationH: 72 }] };
+		expect(resultsOf(runtime, behind).neededEnergy).toBeCloseTo(60 * 72, 9);
+		expect(answered(runtime, behind).headline).toMatch(/^Too small for 3 days: /);
+	});
+
+	test('the verdict is the hours against the time asked for, whatever is asked', () => {
+		fc.assert(
+			fc.property(
+				fc.constantFrom(...chemistryNames),
+				fc.integer({ min: 20, max: 600 }),
+				fc.integer({ min: 5, max: 3000 }),
+				fc.integer({ min: 1, max: 200 }),
+				(chemistry, unitAh, powerW, wantedH) => {
+					const given = { unitAh, chemistry, loads: [{ powerW, supply: 'dc' as const }], wantedH };
+					const results = resultsOf(runtime, given);
+					expect(results.verdict).toBe(
+						Number(results.runtime) >= wantedH * (1 - 1e-9) ? 'enough' : 'too small',
+					);
+					expect(results.neededEnergy).toBeCloseTo(powerW * wantedH, 6);
+					expect(codesOf(runtime, given).includes('bank-too-small')).toBe(results.verdict === 'too small');
+				},
+			),
+		);
+	});
+
 	test('lead-acid gives less at a large current', () => {
 		const sizing = answered(runtime, { unitAh: 100, chemistry: 'agm', loads: [{ currentA: 20 }], toSoc: 0 });
 		const hours = sizing.results.find((result) => result.name === 'runtime')?.value;

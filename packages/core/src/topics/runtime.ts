@@ -8,18 +8,18 @@ import {
 	readBank,
 	refuseWith,
 } from '../energy/bank-fields.js';
-import { averageBankW, peakBankW } from '../energy/budget.js';
+import { averageBankW, peakBankW, shareOfSpan } from '../energy/budget.js';
 import { cautionBank, cautionMakerLimits } from '../energy/cautions.js';
 import { addLimitFinding, addTemperatureFindings } from '../energy/findings.js';
 import { efficiencyOf, idleOf, inverterUseFields } from '../energy/inverter-use.js';
-import { assumeTypical, type Load, loadFields, resolveLoads } from '../energy/loads.js';
+import { assumeTypical, type Load, loadFields, partLoads, resolveLoads } from '../energy/loads.js';
 import { capacityAtAh } from '../energy/peukert.js';
 import { energyWrite, showEnergy } from '../energy/show.js';
 import { writeNumber } from '../quantity/write.js';
 import { batteryPracticeSource, peukertSource } from '../tables/batteries.js';
 import { typicalLoadSource } from '../tables/loads.js';
 import { declareTopic } from '../topic/declare.js';
-import { type InputOf, list, number, quantity } from '../topic/field.js';
+import { flag, type InputOf, list, number, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { physics, practice } from '../topic/source.js';
 
@@ -105,6 +105,51 @@ const fields = {
 		aliases: ['health', 'soh', 'state of health', 'aged', 'gesundheit', 'salud'],
 		fallback: { value: 1, why: 'as new; a bank at the end of its life holds 80 %', confirm: true },
 	}),
+	wantedH: quantity({
+		label: 'time it must last',
+		kind: 'duration',
+		min: 0.01,
+		max: 24 * 60,
+		aliases: [
+			'must last',
+			'should last',
+			'has to last',
+			'needs to last',
+			'must do',
+			'debe durar',
+			'tiene que durar',
+			'que dure',
+			'muss halten',
+			'soll halten',
+			'muss reichen',
+			'soll reichen',
+		],
+		help: 'Then the answer says whether the bank carries it.',
+	}),
+	overnight: flag({
+		label: 'for a night',
+		yes: [
+			'overnight',
+			'over night',
+			'all night',
+			'all night long',
+			'through the night',
+			'the whole night',
+			'until morning',
+			'till morning',
+			'tonight',
+			'toda la noche',
+			'durante la noche',
+			'por la noche',
+			'esta noche',
+			'hasta la mañana',
+			'über nacht',
+			'die ganze nacht',
+			'durch die nacht',
+			'heute nacht',
+			'bis morgens',
+		],
+	}),
 	peukert: number({
 		label: 'Peukert exponent',
 		min: 1,
@@ -119,7 +164,8 @@ export const runtime = declareTopic({
 	name: 'runtime',
 	title: 'How long a bank lasts',
 	system: 'energy',
-	purpose: 'How many hours a bank carries a load or a mix of loads, from one state of charge to another.',
+	purpose:
+		'How many hours a bank carries a load or a mix of loads, from one state of charge to another, and whether that is enough for a night, some days or the hours that each load is to run.',
 	words: [
 		'runtime',
 		'run time',
@@ -160,6 +206,12 @@ export const runtime = declareTopic({
 		'how long can i run',
 		'reicht die batterie',
 		'läuft',
+		'run the',
+		'carry',
+		'carries',
+		'my batteries do',
+		'my bank do',
+		'my battery do',
 	],
 	askedByQuantities: true,
 	examples: [
@@ -170,7 +222,7 @@ export const runtime = declareTopic({
 		'cuánto aguanta 200ah agm nevera 5A',
 	],
 	method:
-		"Usable charge (capacity × share between the two states of charge × cold × age, less by Peukert's law above the rated current) over the average current at the rated voltage. Mains loads through the inverter's efficiency, with its idle draw. A load counts as on all the time unless hours or a share are given.",
+		"Usable charge (capacity × share between the two states of charge × cold × age, less by Peukert's law above the rated current) over the average current at the rated voltage. Mains loads through the inverter's efficiency, with its idle draw. A load counts as on all the time unless hours or a share are given. Where it is said how long it must last, or how long each load is on, the energy of that time is held against what the bank gives.",
 	fields,
 	needs: [
 		{ anyOf: ['unitAh', 'unitWh'], question: 'What capacity has the bank (Ah or kWh)?' },
@@ -194,7 +246,40 @@ function hoursAt(store: Store, powerW: number): number {
 	return (capacityAtAh(store, currentA) * store.share) / currentA;
 }
 
-function calculateRuntime(input: Input, sheet: Sheet) {
+/** A night that nobody gave the hours of [h]. */
+const nightH = 12;
+
+/** A time that belongs to no load is the time the bank must last. */
+function asMeant(input: Input): Input {
+	const { items, stray } = partLoads(input.loads ?? [], { current: false, duration: true });
+	const spansH = input.wantedH === undefined ? stray.durationsH : [input.wantedH];
+	return {
+		...input,
+		loads: items.length === 0 ? undefined : items,
+		wantedH: spansH.length === 0 ? undefined : Math.max(...spansH),
+	};
+}
+
+/**
+ * The time whose energy the bank must have [h]: as said, a night, or, where each load has its hours, the longest of
+ * these. Null where only the hours it lasts are asked for.
+ */
+function spanOf(input: Input, sheet: Sheet): number | null {
+	if (input.wantedH !== undefined) return input.wantedH;
+	if (input.overnight === true) {
+		sheet.assume('wantedH', 'time it must last', nightH, 'a night from dusk to breakfast (practice)', {
+			kind: 'duration',
+			confirm: true,
+		});
+		return nightH;
+	}
+	const hours = (input.loads ?? []).map(({ durationH }) => durationH);
+	if (hours.length === 0 || hours.includes(undefined)) return null;
+	return Math.max(...(hours as number[]));
+}
+
+function calculateRuntime(given: Input, sheet: Sheet) {
+	const input = asMeant(given);
 	const chemistry = chemistryOf(input, sheet);
 	const classV = classOf(input, sheet);
 	if (typeof classV !== 'number') return refuseWith(sheet, classV);
@@ -244,7 +329,8 @@ function calculateRuntime(input: Input, sheet: Sheet) {
 		efficiency: hasMains ? efficiencyOf(input, sheet) : 1,
 		idleW: hasMains ? idleOf(input, sheet) : (input.inverterIdleW ?? 0),
 	};
-	const averageW = averageBankW(loads, inverter);
+	const spanH = spanOf(input, sheet);
+	const averageW = averageBankW(loads, inverter, spanH ?? 24);
 	if (averageW <= 0) {
 		return sheet.ask({
 			name: 'loads',
@@ -265,6 +351,7 @@ function calculateRuntime(input: Input, sheet: Sheet) {
 		loads,
 		inverter,
 		averageW,
+		spanH,
 		store,
 		hours,
 		bank,
@@ -275,8 +362,8 @@ function calculateRuntime(input: Input, sheet: Sheet) {
 	});
 	sheet.source(cold.source);
 	writeResults(sheet, store, averageW, hours);
-	writeNeighbours(sheet, store, loads, inverter, averageW, bank);
-	writeTipping(sheet, store, averageW, hours);
+	writeNeighbours(sheet, store, loads, inverter, averageW, bank, spanH);
+	writeTipping(sheet, store, averageW, hours, spanH);
 	addLimitFinding(
 		sheet,
 		'discharge',
@@ -286,17 +373,77 @@ function calculateRuntime(input: Input, sheet: Sheet) {
 	addTemperatureFindings(sheet, chemistry, input.temperatureC, false);
 	sheet.caution(cautionBank, cautionMakerLimits);
 
+	const currentA = averageW / voltageV;
+	const peukert =
+		capacityAtAh(store, currentA) < store.ratedAh * 0.999
+			? ` ${sheet.say`At this current the bank gives less than its rating (Peukert).`}`
+			: '';
+	if (spanH !== null) return answerSpan(sheet, { store, averageW, hours, spanH, fromSoc, toSoc, peukert });
 	const power = sheet.show('power', averageW, { round: 'up' });
 	const from = sheet.show('fraction', fromSoc);
 	const to = sheet.show('fraction', toSoc);
-	const currentA = averageW / voltageV;
 	const because = sheet.say`${sheet.show('current', currentA, { round: 'up' })} at ${writeNumber(voltageV, 1)} V on average, from ${showEnergy(sheet, usableWh(store, averageW), 'down')} usable.`;
 	return sheet.answer(sheet.say`${hoursText(sheet, hours)}: ${power} from ${from} down to ${to}`, {
-		because:
-			capacityAtAh(store, currentA) < store.ratedAh * 0.999
-				? `${because} ${sheet.say`At this current the bank gives less than its rating (Peukert).`}`
-				: because,
+		because: `${because}${peukert}`,
 	});
+}
+
+interface Span {
+	readonly store: Store;
+	readonly averageW: number;
+	readonly hours: number;
+	readonly spanH: number;
+	readonly fromSoc: number;
+	readonly toSoc: number;
+	readonly peukert: string;
+}
+
+/** Whether the bank carries what is asked of it, and what is left or missing. */
+function answerSpan(sheet: Sheet, { store, averageW, hours, spanH, fromSoc, toSoc, peukert }: Span) {
+	const neededWh = averageW * spanH;
+	const enough = hours >= spanH * (1 - 1e-9);
+	const leftSoc = enough ? fromSoc - ((fromSoc - toSoc) * spanH) / hours : toSoc;
+	sheet.step(
+		'energy of the time asked for',
+		'E = P̄ · t',
+		`${writeNumber(averageW, 1)} W × ${writeNumber(spanH, 2)} h`,
+		neededWh,
+		{ kind: 'energy', source: physics('energy is mean power times time') },
+	);
+	sheet.result('neededEnergy', 'energy needed', neededWh, {
+		kind: 'energy',
+		write: energyWrite(neededWh, 'up'),
+	});
+	sheet.result('verdict', 'verdict', enough ? 'enough' : 'too small');
+	if (enough) sheet.result('leftSoc', 'state of charge afterwards', leftSoc, { kind: 'fraction' });
+	const span = spanText(sheet, spanH);
+	const needed = showEnergy(sheet, neededWh, 'up');
+	const usable = showEnergy(sheet, usableWh(store, averageW), 'down');
+	const power = sheet.show('power', averageW, { round: 'up' });
+	const lasts = sheet.say`It lasts ${hoursText(sheet, hours)} at ${power} on average.`;
+	if (enough) {
+		return sheet.answer(sheet.say`Enough for ${span}: ${needed} of ${usable} usable`, {
+			because: `${lasts} ${sheet.say`${sheet.show('fraction', leftSoc)} is left after ${span}.`}${peukert}`,
+			governedBy: 'capacity',
+		});
+	}
+	sheet.finding(
+		'warning',
+		'bank-too-small',
+		sheet.say`${needed} are needed for ${span}; the bank gives ${usable}.`,
+		batteryPracticeSource,
+	);
+	return sheet.answer(sheet.say`Too small for ${span}: ${needed} needed, ${usable} usable`, {
+		because: `${lasts}${peukert}`,
+		governedBy: 'capacity',
+	});
+}
+
+/** A time as somebody would say it: "20 min", "8 h", "3 days". */
+function spanText(sheet: Sheet, spanH: number): string {
+	if (spanH < 1) return sheet.show('duration', spanH, { unit: 'min', decimals: 0 });
+	if (spanH <= 24) return sheet.say`${writeNumber(spanH, 1)} h`;
+	return sheet.say`${writeNumber(spanH / 24, 1)} days`;
 }
 
 function usualFloor(bank: Bank, sheet: Sheet): number {
@@ -327,6 +474,7 @@ interface Working {
 	readonly loads: readonly Load[];
 	readonly inverter: { readonly efficiency: number; readonly idleW: number };
 	readonly averageW: number;
+	readonly spanH: number | null;
 	readonly store: Store;
 	readonly hours: number;
 	readonly bank: Bank;
@@ -340,7 +488,7 @@ function writeWorking(sheet: Sheet, working: Working): void {
 	const { loads, inverter, averageW, store, hours, bank, input } = working;
 	const n = (value: number, decimals = 2) => writeNumber(value, decimals);
 	for (const load of loads) {
-		const share = load.duty * ((load.hoursPerDay ?? 24) / 24);
+		const share = shareOfSpan(load, working.spanH ?? 24);
 		sheet.step(
 			load.shown,
 			load.mains ? 'P̄ = P · share / η' : 'P̄ = P · share',
@@ -421,6 +569,7 @@ function writeNeighbours(
 	inverter: { readonly efficiency: number; readonly idleW: number },
 	averageW: number,
 	bank: Bank,
+	spanH: number | null,
 ): void {
 	const cycling = loads.filter(
 		(load) => load.typical !== null && load.typical.duty < 1 && load.duty === 1 && load.hoursPerDay === null,
@@ -433,31 +582,46 @@ function writeNeighbours(
 		sheet.neighbour(
 			sheet.say`${names} running its usual share of the time`,
 			true,
-			sheet.say`about ${hoursText(sheet, hoursAt(store, averageBankW(cycled, inverter)))}`,
+			sheet.say`about ${hoursText(sheet, hoursAt(store, averageBankW(cycled, inverter, spanH ?? 24)))}`,
 		);
 	}
-	for (const parallel of [bank.parallel - 1, bank.parallel + 1]) {
-		if (parallel < 1) continue;
-		const other = { ...store, ratedAh: (store.ratedAh * parallel) / bank.parallel };
+	const lastsH = (parallel: number) =>
+		hoursAt({ ...store, ratedAh: (store.ratedAh * parallel) / bank.parallel }, averageW);
+	const carries = (parallel: number) => spanH === null || lastsH(parallel) >= spanH * (1 - 1e-9);
+	let least = 1;
+	while (!carries(least) && least < 64) least += 1;
+	const beside = [bank.parallel - 1, bank.parallel + 1, ...(spanH === null ? [] : [least])];
+	for (const parallel of [...new Set(beside)].sort((a, b) => a - b)) {
+		if (parallel < 1 || parallel === bank.parallel) continue;
 		sheet.neighbour(
 			sheet.say`${parallel * bank.series} of these batteries`,
-			true,
-			sheet.say`${hoursText(sheet, hoursAt(other, averageW))}`,
+			carries(parallel),
+			sheet.say`${hoursText(sheet, lastsH(parallel))}`,
 		);
 	}
 }
 
-/** The steady load that the bank carries round the clock. */
-function writeTipping(sheet: Sheet, store: Store, averageW: number, hours: number): void {
+/** The steady load that the bank carries for the time asked for, or round the clock. */
+function writeTipping(
+	sheet: Sheet,
+	store: Store,
+	averageW: number,
+	hours: number,
+	spanH: number | null,
+): void {
+	const timeH = spanH ?? 24;
 	const least = Math.min(averageW, 0.001);
-	const most = Math.max(averageW, (averageW * hours) / 6);
-	if (hoursAt(store, least) < 24) return;
-	const dayW = largestHolding(least, most, (powerW) => hoursAt(store, powerW) >= 24);
+	const most = Math.max(averageW, (averageW * hours) / Math.min(6, timeH));
+	if (hoursAt(store, least) < timeH) return;
+	const powerW = largestHolding(least, most, (power) => hoursAt(store, power) >= timeH);
+	const shown = sheet.show('power', powerW, { round: 'down' });
 	sheet.tipping(
 		'averagePowerW',
 		'average power',
-		dayW,
-		sheet.say`up to ${sheet.show('power', dayW, { round: 'down' })} for a full day`,
+		powerW,
+		spanH === null
+			? sheet.say`up to ${shown} for a full day`
+			: sheet.say`up to ${shown} on average for ${spanText(sheet, spanH)}`,
 		{ kind: 'power' },
 	);
 }

@@ -29,4 +29,17 @@ export const runtime: Phrasebook = {
 	'{0} of these batteries': '{0} de estas baterías',
 	'average power': 'potencia media',
 	'up to {0} for a full day': 'hasta {0} para un día entero',
+	'time it must last': 'tiempo que debe durar',
+	'for a night': 'para una noche',
+	'a night from dusk to breakfast (practice)': 'una noche, del anochecer al desayuno (práctica)',
+	'energy of the time asked for': 'energía del tiempo pedido',
+	'energy needed': 'energía necesaria',
+	'state of charge afterwards': 'estado de carga después',
+	'It lasts {0} at {1} on average.': 'Dura {0} a {1} de media.',
+	'Enough for {0}: {1} of {2} usable': 'Basta para {0}: {1} de {2} aprovechables',
+	'{0} is left after {1}.': 'Queda {0} después de {1}.',
+	'{0} are needed for {1}; the bank gives {2}.': 'Hacen falta {0} para {1}; el banco de baterías da {2}.',
+	'Too small for {0}: {1} needed, {2} usable':
+		'Demasiado pequeño para {0}: hacen falta {1}, aprovechables {2}',
+	'up to {0} on average for {1}': 'hasta {0} de media durante {1}',
 };
