@@ -12,7 +12,19 @@ export const demoBook: BuildBook = {
 	units: 'us',
 	program: '0.1.0',
 	log: { entry: 142, hash: '5f3c9a1e'.repeat(8) },
-	signing: { counts: { signed: 1, rejected: 1, 'not checked': 5 }, signatures: [] },
+	signing: {
+		answers: { signed: [128], rejected: [131], 'not checked': [132, 133, 134, 135, 136] },
+		signers: [
+			{
+				name: 'Kim (demo)',
+				answers: [128],
+				first: '2026-05-05T07:31:00.000Z',
+				last: '2026-05-05T07:31:00.000Z',
+				own: 0,
+			},
+		],
+		toConfirm: { values: 31, answers: 6 },
+	},
 	findings: [
 		{
 			code: 'device-not-named',

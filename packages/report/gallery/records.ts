@@ -64,7 +64,6 @@ export function demoSheet(
 		notes: [],
 		unread: [],
 		sizing,
-		confirmed: [],
 		checks: [],
 		deviations: [],
 		asked: { name: 'Robin (demo)', at: '2026-05-04T09:12:00.000Z' },
@@ -93,7 +92,6 @@ export const feedSheet = demoSheet(
 		state: 'signed',
 		decision: 'the cable from the main bus to the fuse block of the living space.',
 		notes: ['15 ft was taken as one way.'],
-		confirmed: [{ name: 'routing', by: 'Kim (demo)', at: '2026-05-05T07:20:00.000Z' }],
 		signatures: [
 			{
 				act: 'signed',
@@ -108,7 +106,6 @@ export const feedSheet = demoSheet(
 			replaces: 121,
 			reason: 'the run was measured: 15 ft, not 12 ft',
 			affects: ['wire and fuse schedule'],
-			told: ['Robin (demo)'],
 		},
 	},
 );

@@ -9,6 +9,7 @@ export type {
 	OwnerLimit,
 	RunRow,
 	Sheets,
+	Signer,
 	Signing,
 	WeightRow,
 	WeightsPart,
@@ -34,7 +35,6 @@ export { figurePng, type PngOptions } from './picture/png.js';
 export type { SwingCurve, SwingPicture } from './picture/swing.js';
 export { type Computed, picturesOf } from './sheet/pictures.js';
 export {
-	type Confirmation,
 	type InputOrigin,
 	type Recomputed,
 	type Revision,

@@ -90,6 +90,9 @@ describe('the book of a build', () => {
 		expect(load('cooktop')?.energyWh).toBeCloseTo(1800 / 3, 9);
 		expect(load('cooktop')?.mains).toBe(true);
 		expect(load('water pump')?.assumed).toBe(true);
+		// 60 W times 24 h is not what it takes: the page says why.
+		const html = (await bytesOf(await tell(robin, '/log export html'), 'heron.html')).toString();
+		expect(html).toMatch(/fridge<\/th>.*60 W<.*24 h at 40 %<.*576 Wh</);
 	});
 
 	test('every circuit stands in the schedule; one that was sized with what its answer says', async () => {
@@ -156,7 +159,7 @@ describe('the book of a build', () => {
 		await tell(kim, '/log reject 3 far too thin');
 		await tell(kim, '/log reject 4 wrong tank');
 		const after = await book();
-		expect(after.signing.counts).toEqual({ rejected: 2 });
+		expect(after.signing.answers).toEqual({ rejected: [3, 4] });
 		expect(after.findings.some(({ entries }) => entries.includes(3) || entries.includes(4))).toBe(false);
 		expect(after.runs.some(({ entry }) => entry === 3)).toBe(false);
 		expect(after.water?.facts.some(({ label }) => label.includes('No. 4'))).toBe(false);
@@ -170,10 +173,10 @@ describe('the book of a build', () => {
 		await told();
 		await tell(robin, 'wire for the fridge 12 ft');
 		await tell(kim, '/log sign 3');
-		expect((await book()).signing.counts).toEqual({ signed: 1 });
+		expect((await book()).signing.answers).toEqual({ signed: [3] });
 		await tell(robin, '/build describe the fridge is 90 W');
 		const after = await book();
-		expect(after.signing.counts).toEqual({ 'out of date': 1 });
+		expect(after.signing).toMatchObject({ answers: { 'out of date': [3] }, signers: [] });
 		expect((await sheets(after))[0]?.stateReason).toMatch(/60 W.*90 W/);
 	});
 
@@ -183,6 +186,70 @@ describe('the book of a build', () => {
 		const gray = findings.find(({ text }) => text.includes('gray tank'));
 		expect(gray?.entries).toEqual([2]);
 		expect(notKnown.some((question) => question.includes('smoke alarm'))).toBe(true);
+	});
+
+	test('each finding says what clears it; what van and answer both find stands once', async () => {
+		await told();
+		await tell(robin, '2 people 30 gal fresh 20 gal gray how many days');
+		await tell(robin, '40A 12V 15 ft 10 awg ok?');
+		const { findings } = await book();
+		expect(findings.filter(({ clears }) => clears === null || clears === '')).toEqual([]);
+		const gray = findings.filter(({ text }) => text.startsWith('The gray tank'));
+		expect(gray).toHaveLength(1);
+		expect(gray[0]?.clears).toMatch(
+			/^fit or change, then tell it: gray tank; an answer in place of No\. 3, which says: /,
+		);
+		expect(gray[0]?.entries).toEqual([2, 3]);
+		expect(findings.find(({ severity }) => severity === 'danger')?.clears).toMatch(
+			/^an answer in place of No\. 4, which says: 10 AWG is too thin: take /,
+		);
+		await tell(kim, '/build describe gray tank 30 gal');
+		await tell(kim, '/log reject 3 the tank is larger now');
+		expect((await book()).findings.some(({ text }) => text.startsWith('The gray tank'))).toBe(false);
+	});
+
+	test('says who signed which answers, and how many assumptions are open in those that stand', async () => {
+		await told();
+		await tell(robin, '40A 12V 15 ft');
+		await tell(robin, '5A 12V 10 ft');
+		await tell(kim, '7A 12V 10 ft');
+		await tell(kim, '/log own-signature on');
+		for (const number of [3, 4, 5]) await tell(kim, `/log sign ${number}`);
+		const open = async (number: number) => {
+			const record = (await sheets(await book())).find((one) => one.number === number);
+			return record?.sizing.assumed.filter(({ confirm }) => confirm).length ?? 0;
+		};
+		const at = '2026-05-04T12:00:00.000Z';
+		expect((await book()).signing).toEqual({
+			answers: { signed: [3, 4, 5] },
+			signers: [{ name: 'Kim', answers: [3, 4, 5], first: at, last: at, own: 1 }],
+			toConfirm: { values: (await open(3)) + (await open(4)) + (await open(5)), answers: 3 },
+		});
+		const html = (await bytesOf(await tell(robin, '/log export html'), 'heron.html')).toString();
+		expect(html).toContain('No. 3 to 5; 1 of them to an own question, as this shop allows');
+		await tell(kim, '/log reject 4 no such run');
+		expect((await book()).signing).toMatchObject({
+			answers: { signed: [3, 5], rejected: [4] },
+			signers: [{ answers: [3, 5] }],
+			toConfirm: { values: (await open(3)) + (await open(5)), answers: 2 },
+		});
+	});
+
+	test('a revision says what is otherwise than before, and what had gone on from the old answer', async () => {
+		await told();
+		await tell(robin, 'wire for the fridge 12 ft', { thread: 't1' });
+		await tell(robin, '10% is fine', { thread: 't1' });
+		await tell(robin, '/build describe the fridge is 90 W');
+		await tell(kim, '/build rerun');
+		await tell(kim, '/log replace 6 and at 20 ft');
+		const revisions = (await sheets(await book())).flatMap(({ number, revision }) =>
+			revision === null ? [] : [[number, revision]],
+		);
+		expect(revisions).toEqual([
+			[6, { replaces: 3, reason: 'power was 60 W, is 90 W', affects: ['No. 4 went on from it'] }],
+			[7, { replaces: 4, reason: 'power was 60 W, is 90 W', affects: [] }],
+			[8, { replaces: 6, reason: 'one-way length was 12 ft, is 20 ft', affects: [] }],
+		]);
 	});
 
 	test('the owner finds the ratings, rounded down, and each caution once', async () => {

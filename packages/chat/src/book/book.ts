@@ -16,16 +16,15 @@ import type { Log } from '@lugbook/log';
 import type {
 	BuildBook,
 	EquipmentItem,
-	OpenFinding,
 	OwnerLimit,
 	Picture,
 	picturesOf as PicturesOf,
 	SheetRecord,
-	SheetState,
 } from '@lugbook/report';
 import { report } from '../review/report.js';
 import { sheetRecord } from '../review/sheet.js';
 import { Answers, counts, type Reviewed } from './answers.js';
+import { FindingsOfAnswers } from './findings.js';
 import {
 	climatePart,
 	energyPart,
@@ -36,6 +35,7 @@ import {
 	waterPart,
 	weightsPart,
 } from './parts.js';
+import { SigningSoFar } from './signing.js';
 import { type Told, toldOf } from './told.js';
 import { oneLineOf, runsOf, SizedRuns } from './wiring.js';
 
@@ -64,7 +64,9 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 	const { van } = told;
 	if (answers.count === 0 && van.pieces.length === 0 && !(await isKnown(log, shop, build))) return null;
 	const gathered = await gather(answers);
-	const { newest, sized, findings, cautions, limits, states, toConfirm } = gathered;
+	const { newest, sized, findings, cautions, limits } = gathered;
+	const signing = gathered.signing.signing();
+	const { toConfirm } = signing;
 	const summary = vanSummary(van, context);
 	const check = van.pieces.length === 0 ? null : checkVan(van, context);
 	const runs = runsOf(van, summary, sized);
@@ -81,25 +83,15 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 		units: context.units,
 		program: calculationVersion,
 		log: head === null ? null : { entry: head.number, hash: head.hash },
-		signing: { counts: states, signatures: [] },
-		findings: [
-			...(check?.findings ?? []).map(
-				({ code, severity, text, source, rests }): OpenFinding => ({
-					code,
-					severity,
-					text,
-					source,
-					clears: null,
-					entries: [...new Set(rests.flatMap((id) => told.entryOf.get(id) ?? []))],
-				}),
-			),
-			...findings.values(),
-		],
+		signing,
+		findings: findings.with(check, told),
 		notKnown: [
 			...(check?.notKnown ?? []).map(({ question }) => question),
-			...(toConfirm === 0
+			...(toConfirm.values === 0
 				? []
-				: [`${toConfirm} assumed values of the sheets are still to be confirmed; each is marked there.`]),
+				: [
+						`${toConfirm.values} assumed values of the sheets are still to be confirmed; each is marked there.`,
+					]),
 		],
 		equipment: equipmentOfBook(told, context),
 		runs: rows,
@@ -120,49 +112,30 @@ async function isKnown(log: Log, shop: string, build: string): Promise<boolean> 
 interface Gathered {
 	readonly newest: Newest;
 	readonly sized: SizedRuns;
-	/** of the answers that stand, by their text; one text may rest on several answers */
-	readonly findings: ReadonlyMap<string, OpenFinding>;
+	readonly findings: FindingsOfAnswers;
 	readonly cautions: ReadonlySet<string>;
 	readonly limits: readonly OwnerLimit[];
-	readonly states: Readonly<Partial<Record<SheetState, number>>>;
-	readonly toConfirm: number;
+	readonly signing: SigningSoFar;
 }
 
 /** Goes through the answers once and keeps of each only what the parts of the book need. */
 async function gather(answers: Answers): Promise<Gathered> {
 	const newest = new Newest();
 	const sized = new SizedRuns();
-	const findings = new Map<string, OpenFinding & { entries: number[] }>();
+	const findings = new FindingsOfAnswers();
 	const cautions = new Set<string>();
 	const limits = new Map<string, OwnerLimit>();
-	const states: Partial<Record<SheetState, number>> = {};
-	let toConfirm = 0;
+	const signing = new SigningSoFar();
 	for await (const reviewed of answers.each()) {
-		const { entry, exchange, review } = reviewed;
-		states[review.state] = (states[review.state] ?? 0) + 1;
+		signing.add(reviewed);
 		newest.add(reviewed);
 		sized.add(reviewed);
 		if (!counts(reviewed)) continue;
-		const { answer } = exchange;
-		toConfirm += answer.assumed.filter(({ confirm }) => confirm).length;
-		for (const { code, severity, text, source } of answer.findings) {
-			if (severity === 'note') continue;
-			const known = findings.get(`${severity} ${text}`);
-			if (known === undefined) {
-				findings.set(`${severity} ${text}`, {
-					code,
-					severity,
-					text,
-					source,
-					clears: null,
-					entries: [entry.number],
-				});
-			} else known.entries.push(entry.number);
-		}
-		for (const caution of answer.cautions) cautions.add(caution);
+		findings.add(reviewed);
+		for (const caution of reviewed.exchange.answer.cautions) cautions.add(caution);
 		for (const limit of limitsIn(reviewed)) limits.set(limit.what, limit);
 	}
-	return { newest, sized, findings, cautions, limits: [...limits.values()], states, toConfirm };
+	return { newest, sized, findings, cautions, limits: [...limits.values()], signing };
 }
 
 /** How far the newest answer of each topic holds; a later one of the same topic takes its place. */

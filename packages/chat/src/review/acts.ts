@@ -4,6 +4,7 @@ import { isOutdated, type Van } from '@lugbook/core';
 import { type Entry, type EntryKind, LIMITS, type Log } from '@lugbook/log';
 import type { SheetSignature, SheetState } from '@lugbook/report';
 import { z } from 'zod';
+import type { Answer } from '../answer.js';
 import { whyOutdated } from '../build/outdated.js';
 import { vanOf } from '../build/van.js';
 import { exchangeOf } from '../memory.js';
@@ -34,6 +35,14 @@ export interface Review {
 	readonly reason: string | null;
 	readonly signatures: readonly SheetSignature[];
 	readonly replacedBy: number | null;
+	/** what is otherwise than in the answer that it replaces; null where it replaces none */
+	readonly revision: Revised | null;
+}
+
+/** What a revision changed, and which answers had gone on from the old one. */
+interface Revised {
+	readonly reason: string;
+	readonly affects: readonly number[];
 }
 
 /** Everything about one answer that its state depends on. */
@@ -88,6 +97,7 @@ export async function reviewsOf(
 		buildChanged: null,
 	});
 	const changedIn = await buildChanges(log, shop, answers);
+	const revised = await revisions(log, shop, answers, known);
 	return new Map(
 		answers.map((entry) => {
 			const basis = basisOf(entry, known).flatMap((number) => {
@@ -115,10 +125,72 @@ export async function reviewsOf(
 				reason: reasons[state] ?? null,
 				signatures: about.map(signatureOf),
 				replacedBy: standing.replacedBy,
+				revision: revised.get(entry.number) ?? null,
 			};
 			return [entry.number, review];
 		}),
 	);
+}
+
+/** What the answers that replace others changed. */
+async function revisions(
+	log: Log,
+	shop: string,
+	answers: readonly Entry[],
+	known: ReadonlyMap<number, Entry>,
+): Promise<ReadonlyMap<number, Revised>> {
+	const replaced = [...new Set(answers.flatMap(({ replaces }) => replaces ?? []))];
+	if (replaced.length === 0) return new Map();
+	const old = new Map(known);
+	for (const entry of await exchanges(
+		log,
+		shop,
+		replaced.filter((number) => !known.has(number)),
+	))
+		old.set(entry.number, entry);
+	const goneOn = (await everyOne(log, shop, 'follows', replaced, ['exchange'])).filter(
+		({ state, follows, replaces }) => state === 'answered' && follows !== replaces,
+	);
+	return new Map(
+		answers.flatMap((entry): [number, Revised][] => {
+			const before = entry.replaces === null ? undefined : old.get(entry.replaces);
+			const [was, is] = [before === undefined ? null : exchangeOf(before), exchangeOf(entry)];
+			if (was === null || is === null) return [];
+			const affects = goneOn.filter(({ follows }) => follows === entry.replaces).map(({ number }) => number);
+			return [[entry.number, { reason: whatChanged(was.answer, is.answer), affects }]];
+		}),
+	);
+}
+
+/** "one-way length was 15 ft, is 20 ft": the inputs that differ, whether given or assumed. */
+function whatChanged(was: Answer, is: Answer): string {
+	const inputs = ({ understood, assumed }: Answer) =>
+		new Map([
+			...assumed.map(({ name, label, text }) => [name, { label, text: `${text} (assumed)` }] as const),
+			...understood.map(({ name, label, text }) => [name, { label, text }] as const),
+		]);
+	const [before, after] = [inputs(was), inputs(is)];
+	const changes = [...new Set([...before.keys(), ...after.keys()])].flatMap((name) => {
+		const [old, now] = [before.get(name), after.get(name)];
+		if (old?.text === now?.text) return [];
+		return `${now?.label ?? old?.label} was ${old?.text ?? 'not given'}, is ${now?.text ?? 'not given'}`;
+	});
+	return changes.length === 0 ? 'asked again with the same inputs' : changes.join('; ');
+}
+
+/** Exchanges by their numbers. */
+async function exchanges(log: Log, shop: string, numbers: readonly number[]): Promise<Entry[]> {
+	const found: Entry[] = [];
+	for (let start = 0; start < numbers.length; start += LIMITS.pageEntries) {
+		const some = numbers.slice(start, start + LIMITS.pageEntries);
+		const { entries } = await log.find(shop, {
+			numbers: some,
+			kinds: ['exchange'],
+			limit: LIMITS.pageEntries,
+		});
+		found.push(...entries);
+	}
+	return found;
 }
 
 /** What each answer took from its build and the build no longer says. Each build is read once. */
@@ -156,17 +228,9 @@ async function withBasis(log: Log, shop: string, answers: readonly Entry[]): Pro
 	for (let depth = 0; depth < BASIS_DEPTH && wanted.length > 0; depth += 1) {
 		const missing = [...new Set(wanted)].filter((number) => !known.has(number));
 		wanted = [];
-		for (let start = 0; start < missing.length; start += LIMITS.pageEntries) {
-			const numbers = missing.slice(start, start + LIMITS.pageEntries);
-			const { entries } = await log.find(shop, {
-				numbers,
-				kinds: ['exchange'],
-				limit: LIMITS.pageEntries,
-			});
-			for (const entry of entries) {
-				known.set(entry.number, entry);
-				if (entry.follows !== null) wanted.push(entry.follows);
-			}
+		for (const entry of await exchanges(log, shop, missing)) {
+			known.set(entry.number, entry);
+			if (entry.follows !== null) wanted.push(entry.follows);
 		}
 	}
 	return known;

@@ -47,7 +47,6 @@ export function sheetRecord(
 		notes: exchange.answer.notes,
 		unread: [],
 		sizing,
-		confirmed: [],
 		checks: [],
 		deviations: [],
 		asked: { name: entry.erased ? null : entry.personName, at: entry.at },
@@ -55,7 +54,11 @@ export function sheetRecord(
 		revision:
 			entry.replaces === null
 				? null
-				: { replaces: entry.replaces, reason: 'asked again', affects: [], told: [] },
+				: {
+						replaces: entry.replaces,
+						reason: review.revision?.reason ?? 'asked again',
+						affects: (review.revision?.affects ?? []).map((number) => `No. ${number} went on from it`),
+					},
 		replacedBy: review.replacedBy,
 		recomputed: null,
 		versions: { calculation: exchange.version, program: calculationVersion },

@@ -16,6 +16,8 @@ export interface VanFinding {
 	readonly source: string;
 	/** pieces of equipment by their name in the build */
 	readonly rests: readonly string[];
+	/** kinds of equipment whose adding or changing can clear it; empty where only what it rests on can */
+	readonly clearedBy: readonly string[];
 }
 
 /** Something that was not told: never presumed fine. */
@@ -59,6 +61,7 @@ export function checkVan(van: Van, context: Context): VanCheck {
 				text,
 				source: sourceText(rule.source),
 				rests: [...new Set(rests)],
+				clearedBy: rule.clearedBy,
 			});
 		}
 	}

@@ -10,7 +10,7 @@ import {
 	timeText,
 	topicTitle,
 } from '../sheet/blocks.js';
-import { type SheetState, sheetStates } from '../sheet/record.js';
+import { sheetStates } from '../sheet/record.js';
 import { drawPictures } from '../sheet/sheet.js';
 import {
 	type BuildBook,
@@ -19,6 +19,7 @@ import {
 	type FactsPart,
 	type LoadRow,
 	type RunRow,
+	type Signing,
 	type WeightRow,
 	type WeightsPart,
 } from './book.js';
@@ -103,7 +104,8 @@ function coverBlocks(book: BuildBook): Block[] {
 			['Made on', book.date],
 			['Made by', `Lugbook ${book.program}`],
 			['Rests on the log', book.log === null ? null : `up to No. ${book.log.entry}, hash ${book.log.hash}`],
-			['Calculations', stateCounts(book.signing.counts)],
+			['Calculations', stateCounts(book.signing)],
+			['Assumptions', confirmText(book.signing)],
 			['Open findings', findingCounts(book)],
 			['Not known', book.notKnown.length === 0 ? 'nothing' : `${book.notKnown.length} matters, see part 1`],
 		]),
@@ -119,12 +121,37 @@ function coverBlocks(book: BuildBook): Block[] {
 	];
 }
 
-function stateCounts(counts: Readonly<Partial<Record<SheetState, number>>>): string {
+function stateCounts({ answers }: Signing): string {
 	const parts = sheetStates.flatMap((state) => {
-		const count = counts[state] ?? 0;
+		const count = answers[state]?.length ?? 0;
 		return count === 0 ? [] : [`${count} ${state}`];
 	});
 	return parts.length === 0 ? 'none' : parts.join(', ');
+}
+
+function confirmText({ toConfirm: { values, answers } }: Signing): string {
+	if (values === 0) return 'none still to be confirmed';
+	const noun = values === 1 ? '1 assumed value' : `${values} assumed values`;
+	return `${noun} STILL TO BE CONFIRMED, in ${answers} ${answers === 1 ? 'answer' : 'answers'}; the register has how many in each`;
+}
+
+/** More runs of numbers than these are not read on a cover. */
+const mostRuns = 40;
+
+/** Numbers with those that follow one another drawn together: "No. 3 to 7, 9". */
+function numbersText(numbers: readonly number[]): string {
+	const runs: [first: number, last: number][] = [];
+	for (const number of numbers) {
+		const run = runs.at(-1);
+		if (run !== undefined && run[1] === number - 1) run[1] = number;
+		else runs.push([number, number]);
+	}
+	const shown = runs
+		.slice(0, mostRuns)
+		.map(([first, last]) =>
+			first === last ? `${first}` : last === first + 1 ? `${first}, ${last}` : `${first} to ${last}`,
+		);
+	return `No. ${shown.join(', ')}${runs.length > mostRuns ? ' and more, see the register' : ''}`;
 }
 
 function findingCounts({ findings }: BuildBook): string {
@@ -136,18 +163,33 @@ function findingCounts({ findings }: BuildBook): string {
 	return parts.length === 0 ? 'none' : parts.join(', ');
 }
 
-function signatureBlocks({ signing }: BuildBook): Block[] {
-	if (signing.signatures.length === 0) return [paragraph('The build as a whole is NOT SIGNED.')];
+function signatureBlocks({ signing: { answers, signers } }: BuildBook): Block[] {
+	const states = sheetStates.flatMap((state) => {
+		const numbers = answers[state] ?? [];
+		return numbers.length === 0 ? [] : [[state, String(numbers.length), numbersText(numbers)]];
+	});
+	if (states.length === 0) return [paragraph('NOT SIGNED: there is no answer to sign.')];
+	const said =
+		signers.length === 0
+			? 'NOT SIGNED: no answer of this build has a signature that holds.'
+			: 'Each answer is signed by itself; there is no signature under the build as a whole. NOT SIGNED is every answer whose state is another than "signed":';
 	return [
-		table(
-			['Act:4', 'By:5', 'When:4', 'Meaning:7'],
-			signing.signatures.map(({ act, name, at, meaning, ownQuestion }) => [
-				act,
-				nameText(name),
-				timeText(at),
-				ownQuestion ? `${meaning} (by the one who asked, as this shop allows)` : meaning,
-			]),
-		),
+		lead(said),
+		table(['State:4', 'Answers:>3', 'Which:13'], states),
+		...(signers.length === 0
+			? []
+			: [
+					table(
+						['Signed by:5', 'When:5', 'Which:10'],
+						signers.map(({ name, first, last, answers: signed, own }) => [
+							nameText(name),
+							first === last ? timeText(first) : `${timeText(first)} to ${timeText(last)}`,
+							own === 0
+								? numbersText(signed)
+								: `${numbersText(signed)}; ${own} of them to an own question, as this shop allows`,
+						]),
+					),
+				]),
 	];
 }
 
@@ -266,10 +308,23 @@ function loadCells({ name, count, powerW, hoursPerDay, energyWh, mains, assumed 
 		mains ? `${name} (mains)` : name,
 		String(count),
 		powerW === null ? 'not known' : `${writeNumber(powerW, 0, 'up')} W`,
-		hoursPerDay === null ? 'not known' : `${writeNumber(hoursPerDay, 2)} h`,
+		hoursText({ powerW, hoursPerDay, energyWh }),
 		energyWh === null ? 'not known' : `${writeNumber(energyWh, 0, 'up')} Wh`,
 		assumed ? 'typical, to be confirmed' : 'given',
 	];
+}
+
+/** With the share of the time it runs, where power times hours is more than the energy. */
+function hoursText({
+	powerW,
+	hoursPerDay,
+	energyWh,
+}: Pick<LoadRow, 'powerW' | 'hoursPerDay' | 'energyWh'>): string {
+	if (hoursPerDay === null) return 'not known';
+	const hours = `${writeNumber(hoursPerDay, 2)} h`;
+	const whole = (powerW ?? 0) * hoursPerDay;
+	const share = energyWh === null || whole === 0 ? 1 : energyWh / whole;
+	return share < 0.995 ? `${hours} at ${writeNumber(share * 100, 0)} %` : hours;
 }
 
 async function weightBlocks({ units }: BuildBook, weights: WeightsPart | null): Promise<Block[]> {

@@ -13,7 +13,7 @@ const bare: BuildBook = {
 	...demoBook,
 	vehicle: null,
 	log: null,
-	signing: { counts: {}, signatures: [] },
+	signing: { answers: {}, signers: [], toConfirm: { values: 0, answers: 0 } },
 	findings: [],
 	notKnown: [],
 	equipment: [],

@@ -4,7 +4,7 @@ import type { AxlesPicture } from '../picture/axles.js';
 import type { ChargePicture } from '../picture/charge.js';
 import type { MonthsPicture } from '../picture/months.js';
 import type { OneLinePicture } from '../picture/oneline/input.js';
-import type { SheetRecord, SheetSignature, SheetState } from '../sheet/record.js';
+import type { SheetRecord, SheetState } from '../sheet/record.js';
 
 /**
  * Everything that is known of one build, for its book: the papers that go with the van. Numbers are in base units;
@@ -48,10 +48,24 @@ export type Sheets = readonly SheetRecord[] | (() => Iterable<SheetRecord> | Asy
 
 /** How far the build is checked. */
 export interface Signing {
-	/** how many answers stand in each state */
-	readonly counts: Readonly<Partial<Record<SheetState, number>>>;
-	/** signatures under the build as a whole */
-	readonly signatures: readonly SheetSignature[];
+	/** numbers of the answers in each state, ascending */
+	readonly answers: Readonly<Partial<Record<SheetState, readonly number[]>>>;
+	/** who signed: each answer is signed by itself, never the build as a whole */
+	readonly signers: readonly Signer[];
+	/** assumed values still to be confirmed in the answers that stand, and how many answers have any */
+	readonly toConfirm: { readonly values: number; readonly answers: number };
+}
+
+/** One person's signatures that hold. */
+export interface Signer {
+	/** null where the name was erased on the person's request */
+	readonly name: string | null;
+	/** numbers of the answers, ascending */
+	readonly answers: readonly number[];
+	readonly first: string;
+	readonly last: string;
+	/** how many of them are answers to the person's own question, which a one-person shop may allow */
+	readonly own: number;
 }
 
 export interface OpenFinding {

@@ -113,13 +113,13 @@ export async function* scheduleCsvLines(schedule: Schedule): AsyncGenerator<stri
 				'asked at',
 				'hash',
 			]);
-			for await (const { number, build, sizing, confirmed, state, asked, place } of schedule.rows) {
+			for await (const { number, build, sizing, state, asked, place } of schedule.rows) {
 				yield csvLine([
 					number,
 					build,
 					topicTitle(sizing.topic),
 					sizing.headline,
-					assumptionCount({ sizing, confirmed }).open,
+					assumptionCount({ sizing }).open,
 					sizing.findings.filter(({ severity }) => severity === 'danger').length,
 					state,
 					asked.at,

@@ -96,7 +96,7 @@ export function facts(rows: readonly (readonly [label: string, text: string | nu
 }
 
 /**
- * A column that holds nothing in any row is left out, its width given to the widest of the others.
+ * A column that holds nothing in any row is left out, its width given to the widest of the others behind the first.
  * @param columns as "label:width" in twentieths; with ">" before the width for numbers
  */
 export function table(columns: readonly string[], rows: readonly (readonly string[])[]): TableBlock {
@@ -111,7 +111,8 @@ export function table(columns: readonly string[], rows: readonly (readonly strin
 	if (rows.length === 0 || filled.length === read.length) return { kind: 'table', columns: read, rows };
 	const columnsLeft = filled.map((index) => read[index] as Column);
 	const spare = columnsLeft.reduce((left, { width }) => left - width, whole);
-	const widest = columnsLeft.toSorted((a, b) => b.width - a.width)[0];
+	const [first, ...others] = columnsLeft;
+	const widest = others.toSorted((a, b) => b.width - a.width)[0] ?? first;
 	return {
 		kind: 'table',
 		columns: columnsLeft.map((one) => (one === widest ? { ...one, width: one.width + spare } : one)),

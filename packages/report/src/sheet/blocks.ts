@@ -31,15 +31,12 @@ export function nameText(name: string | null): string {
 }
 
 /** How many assumptions there are and how many still want confirming. */
-export function assumptionCount({ sizing, confirmed }: Pick<SheetRecord, 'sizing' | 'confirmed'>): {
+export function assumptionCount({ sizing }: Pick<SheetRecord, 'sizing'>): {
 	readonly all: number;
 	readonly open: number;
 } {
-	const done = new Set(confirmed.map(({ name }) => name));
-	return {
-		all: sizing.assumed.length,
-		open: sizing.assumed.filter(({ name, confirm }) => confirm && !done.has(name)).length,
-	};
+	const { assumed } = sizing;
+	return { all: assumed.length, open: assumed.filter(({ confirm }) => confirm).length };
 }
 
 function countText(record: SheetRecord): string {
@@ -155,7 +152,7 @@ function inputBlocks({ inputs, typed, notes, unread, asked }: SheetRecord): Bloc
 }
 
 function assumptionBlocks(record: SheetRecord): Block[] {
-	const { sizing, confirmed } = record;
+	const { sizing } = record;
 	if (sizing.assumed.length === 0) return [paragraph(countText(record))];
 	return [
 		lead(countText(record)),
@@ -164,17 +161,15 @@ function assumptionBlocks(record: SheetRecord): Block[] {
 			// What still wants confirming stands first.
 			sizing.assumed
 				.toSorted((a, b) => Number(b.confirm) - Number(a.confirm))
-				.map(({ name, label, text, why, confirm }) => {
-					const done = confirmed.find((one) => one.name === name);
-					const state =
-						done !== undefined
-							? `confirmed by ${nameText(done.by)}, ${timeText(done.at)}`
-							: confirm
-								? 'YES, before building'
-								: 'no';
-					return [label, text, why, state];
-				}),
+				.map(({ label, text, why, confirm }) => [label, text, why, confirm ? 'YES, before building' : 'no']),
 		),
+		...(assumptionCount(record).open === 0
+			? []
+			: [
+					paragraph(
+						'An assumption is confirmed by asking again with the value as found: in the new answer it is an input.',
+					),
+				]),
 	];
 }
 
@@ -375,7 +370,6 @@ function revisionBlocks({ revision, replacedBy, recomputed }: SheetRecord): Bloc
 			['Replaces', revision === null ? null : `No. ${revision.replaces}`],
 			['Reason', revision?.reason ?? null],
 			['Touches', revision?.affects.join('; ') ?? null],
-			['Told', revision?.told.join('; ') ?? null],
 			['Replaced by', replacedBy === null ? null : `No. ${replacedBy}`],
 			['Computed again', again],
 		]),

@@ -26,8 +26,6 @@ export interface SheetRecord {
 	/** words that could not be used */
 	readonly unread: readonly string[];
 	readonly sizing: Sizing;
-	/** assumptions that somebody has confirmed since */
-	readonly confirmed: readonly Confirmation[];
 	/** checks against limits beside those that the working shows */
 	readonly checks: readonly SheetCheck[];
 	/** where the answer departs from a rule, and why */
@@ -91,13 +89,6 @@ export type InputOrigin =
 	/** from an earlier question of the thread */
 	| { readonly kind: 'thread'; readonly entry: number | null };
 
-export interface Confirmation {
-	/** name of the assumption, as in the sizing */
-	readonly name: string;
-	readonly by: string | null;
-	readonly at: string;
-}
-
 export interface SheetCheck {
 	readonly what: string;
 	/** as shown */
@@ -124,9 +115,8 @@ export interface Revision {
 	/** the entry that this one replaces */
 	readonly replaces: number;
 	readonly reason: string;
-	/** what else it touches: "run to the inverter", "No. 131" */
+	/** what else it touches: "No. 131" goes on from the entry that was replaced */
 	readonly affects: readonly string[];
-	readonly told: readonly string[];
 }
 
 export interface Recomputed {
