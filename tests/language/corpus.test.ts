@@ -6,6 +6,7 @@ import { energy } from './corpus/energy.js';
 import { german } from './corpus/german.js';
 import { heldOutEnglish, heldOutMetric } from './corpus/held-out.js';
 import { type Judged, judge, report } from './corpus/judge.js';
+import { mendedEnglish, mendedMetric } from './corpus/mended.js';
 import type { Phrasing } from './corpus/phrasing.js';
 import { spanish } from './corpus/spanish.js';
 import { talk } from './corpus/talk.js';
@@ -17,7 +18,7 @@ import { wiring } from './corpus/wiring.js';
 const chat = await openChat({ databaseUrl: 'sqlite::memory:', region: 'us' });
 afterAll(() => chat.close());
 
-const english = [...wiring, ...energy, ...water, ...climate, ...weight, ...talk];
+const english = [...wiring, ...energy, ...water, ...climate, ...weight, ...talk, ...mendedEnglish];
 
 async function judgeAll(phrasings: readonly Phrasing[], region: 'us' | 'eu'): Promise<Judged[]> {
 	const judged: Judged[] = [];
@@ -34,7 +35,7 @@ describe('the corpus', () => {
 		expect(english.length).toBeGreaterThanOrEqual(300);
 		expect(spanish.length).toBeGreaterThanOrEqual(70);
 		expect(german.length).toBeGreaterThanOrEqual(70);
-		const texts = [...english, ...spanish, ...german].map(({ text }) => text);
+		const texts = [...english, ...spanish, ...german, ...mendedMetric].map(({ text }) => text);
 		expect(new Set(texts).size).toBe(texts.length);
 	});
 
@@ -43,6 +44,7 @@ describe('the corpus', () => {
 			...(await judgeAll(english, 'us')),
 			...(await judgeAll(spanish, 'eu')),
 			...(await judgeAll(german, 'eu')),
+			...(await judgeAll(mendedMetric, 'eu')),
 		];
 		const text = report(judged);
 		console.log(text);

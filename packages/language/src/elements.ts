@@ -17,6 +17,8 @@ export type Element =
 			readonly word: string;
 			/** true where it is a value to another subject, and so is no name of a thing */
 			readonly elsewhere: boolean;
+			/** true where it asks for another subject and means nothing to this one */
+			readonly asks: boolean;
 			readonly start: number;
 			readonly end: number;
 	  };
@@ -95,6 +97,7 @@ export class PhraseTable {
 					type: 'unknown',
 					word: whole.phrase,
 					elsewhere: true,
+					asks: false,
 					start: token.start,
 					end: last.end,
 				});
@@ -106,6 +109,7 @@ export class PhraseTable {
 					type: 'unknown',
 					word: token.word,
 					elsewhere: false,
+					asks: place.matches.some(({ meanings }) => meanings.some(({ means }) => means === 'topic')),
 					start: token.start,
 					end: token.end,
 				});

@@ -4,7 +4,7 @@ import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
 import { wholeMarkings } from './markings.js';
 import { fits, pairWords } from './pair.js';
-import { readingFor } from './value.js';
+import { otherEnd, readingFor } from './value.js';
 import type { Subject } from './vocabulary.js';
 import { fillers } from './words/common.js';
 
@@ -156,7 +156,10 @@ class Filler {
 	#words(): void {
 		for (const [index, element] of this.#elements.entries()) {
 			if (element.type !== 'phrase' || this.#claimed.has(element)) continue;
-			for (const meaning of meaningsFor(element, this.#topic.name)) {
+			const meanings = meaningsFor(element, this.#topic.name);
+			for (const meaning of meanings) {
+				// A second name ("wire for the fridge and the pump") is said back, not swallowed.
+				if (meaning.means === 'text' && meanings.length === 1 && this.#values.has(meaning.field)) continue;
 				this.#claimed.add(element);
 				if (meaning.means === 'choice' && !this.#values.has(meaning.field))
 					this.#set(meaning.field, meaning.value, this.#said(element));
@@ -216,7 +219,7 @@ class Filler {
 		for (const { value, name, reading, note } of pairs) {
 			this.#claimed.add(value);
 			this.#wentTo.set(value, name);
-			this.#set(name, reading, this.#said(value));
+			this.#setEnd(name, reading, value);
 			if (note !== null) this.#notes.push(note);
 			if (value.type === 'quantity') this.#placeCount(value.count, this.#said(value));
 		}
@@ -320,11 +323,25 @@ class Filler {
 		if (name === null) return;
 		const reading = readingFor(element, this.#topic.fields[name] as Field, this.#context);
 		if (reading === null) return;
-		this.#set(name, reading.value, this.#said(element));
+		this.#setEnd(name, reading.value, element);
 		this.#claimed.add(element);
 		this.#wentTo.set(element, name);
 		this.#placeCount(element.count, this.#said(element));
-		if (element.range) this.#notes.push(`"${this.#said(element)}" is a range: its larger end is taken.`);
+	}
+
+	/** A value, of a range the unfavourable end; both ends, to be asked about, where that can be either. */
+	#setEnd(name: string, value: FieldValue, element: Element): void {
+		const field = this.#topic.fields[name] as Field;
+		const said = this.#said(element);
+		const other = otherEnd(element, field);
+		if (other !== null) this.#set(name, other, said);
+		this.#set(name, value, said);
+		if (element.type !== 'quantity' || !element.range || other !== null) return;
+		this.#notes.push(
+			field.meta.worseEnd === 'low'
+				? `"${said}" is a range: its smaller end is taken, the unfavourable one.`
+				: `"${said}" is a range: its larger end is taken.`,
+		);
 	}
 
 	/** "2 x 200 W": the count goes to the topic's count field that is meant for unmarked counts, the first one. */

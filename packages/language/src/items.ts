@@ -20,6 +20,8 @@ interface Draft {
 	next: boolean;
 	/** the last element that named it */
 	lastName: Element | null;
+	/** the last element that gave it a value */
+	lastValue: Element | null;
 }
 
 /**
@@ -76,6 +78,10 @@ export function readItems(
 			const asName = inner.find((meaning) => meaning.means === 'text');
 			// "50 W heater fan" is one thing; a name after other words begins the next.
 			const goesOn = draft.lastName !== null && elements[index - 1] === draft.lastName;
+			// "nights 200ah with a 40w fridge": the name right behind the value is its own; what stood further off is none.
+			const owns = elements[index - 1] !== undefined && elements[index - 1] === draft.lastValue;
+			if (asName !== undefined && owns && !draft.hasKnownName && !isBeside(elements, draft))
+				draft.words.length = 0;
 			if (asName !== undefined && draft.hasValue && !goesOn && (draft.hasKnownName || draft.words.length > 0))
 				close();
 			begin(element);
@@ -109,6 +115,7 @@ export function readItems(
 		if (draft.values[name] !== undefined) close();
 		begin(element);
 		setValue(draft, name, element, item, context);
+		draft.lastValue = element;
 		if ('count' in element && element.count !== null && countName !== null)
 			draft.values[countName] = element.count;
 	}
@@ -156,7 +163,14 @@ function newDraft(): Draft {
 		hasKnownName: false,
 		next: false,
 		lastName: null,
+		lastValue: null,
 	};
+}
+
+/** True where the last of its words stands right before its value: "stereo 50 W". */
+function isBeside(elements: readonly Element[], { words, lastValue }: Draft): boolean {
+	const last = words.at(-1);
+	return last !== undefined && lastValue !== null && elements[elements.indexOf(lastValue) - 1] === last;
 }
 
 function isJoin(element: Element): boolean {

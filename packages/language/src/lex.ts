@@ -53,6 +53,13 @@ const fractions: Readonly<Record<string, number>> = {
 	'⅞': 0.875,
 };
 
+/** Two figures that a dash or a word makes the ends of a range, each with its sign. */
+const range =
+	/^(-|minus\s+)?(\d+(?:[.,]\d+)?)(?:\s+(?:up to|down to|to|bis|auf|hasta|a)\s+|-|\s-\s)(-|minus\s+)?(\d+(?:[.,]\d+)?)(?![\d/])/;
+/** The same behind "between". */
+const rangeBetween =
+	/^(-|minus\s+)?(\d+(?:[.,]\d+)?)\s+(?:and|y|und)\s+(-|minus\s+)?(\d+(?:[.,]\d+)?)(?![\d/])/;
+
 /** "1,440" is 1440; "3,5" is 3.5. */
 function toNumber(digits: string): number {
 	if (/^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(digits)) return Number(digits.replaceAll(',', ''));
@@ -118,6 +125,8 @@ class Lexer {
 					this.#controller() ||
 					this.#conductor() ||
 					this.#feetAndInches() ||
+					this.#nights() ||
+					this.#temperatureRange() ||
 					this.#number() ||
 					this.#halfNight() ||
 					this.#half() ||
@@ -244,7 +253,7 @@ class Lexer {
 		}
 		const plainGauge =
 			this.#match(/^(?:#\s?)?(\d{1,2})\s*-?(?:awg|gauge|gage|ga)(?![\p{L}\d])/u) ??
-			this.#match(/^(?:awg|gauge|gage)\s*#?(\d{1,2})(?![\d/])/) ??
+			this.#gaugeBefore() ??
 			this.#match(/^#\s?(\d{1,2})(?![\d\p{L}])/u);
 		if (plainGauge !== null) return this.#size(`${Number(plainGauge[1])} AWG`, plainGauge[0].length);
 		const metric = this.#match(
@@ -252,6 +261,16 @@ class Lexer {
 		);
 		if (metric !== null) return this.#size(`${toNumber(metric[1] as string)} mm²`, metric[0].length);
 		return false;
+	}
+
+	/** "awg 4", "gauge 10"; in "gauge 90 amps" and "awg 4A" the figure is a current. */
+	#gaugeBefore(): RegExpExecArray | null {
+		const match = this.#match(/^(?:awg|gauge|gage)\s*#?(\d{1,2})(?![\d/])/);
+		if (match === null) return null;
+		const end = this.#at + match[0].length;
+		const unit = this.#unitAfter(end);
+		// "awg 4 a 12 V": a letter that stands by itself is a word of its language as well.
+		return unit === null || (unit.at > end && unit.word.length === 1) ? match : null;
 	}
 
 	#size(name: string, length: number): boolean {
@@ -321,6 +340,41 @@ class Lexer {
 			return this.#push({ type: 'number', value: value * 1000, start, end: end + 1 });
 		}
 		return this.#push({ type: 'number', value, start, end });
+	}
+
+	/** "for 3 nights" is as many days and nights, and said so. */
+	#nights(): boolean {
+		const match = this.#match(/^(\d{1,2}|\p{L}+)\s+(?:nights?|noches?|nächten?|nacht)(?!\p{L})/u);
+		const digits = match?.[1] ?? '';
+		const count = /^\d/.test(digits) ? Number(digits) : spelledNumber(digits);
+		// "una noche" and "night 2" count nothing.
+		if (match === null || count === null || count < 1 || /^un[oa]$/.test(digits)) return false;
+		return this.#push({
+			type: 'quantity',
+			readings: [{ kind: 'duration', symbol: 'd', value: 24 * count }],
+			count: null,
+			range: false,
+			low: [],
+			taken: count === 1 ? '1 day' : `${count} days`,
+			start: this.#at,
+			end: this.#at + match[0].length,
+		});
+	}
+
+	/** "-5 to -15 °C", "20-10F", "between -5 and 10 C": of a temperature either end may come first. */
+	#temperatureRange(): boolean {
+		if (!/[-m\d]/.test(this.#text[this.#at] as string) || this.#followsNumber()) return false;
+		const match = this.#match(this.#follows(/^(?:between|entre|zwischen)$/) ? rangeBetween : range);
+		// "from 55 to 125 F" names two values.
+		if (match === null || this.#follows(/^(?:from|von|de|desde)$/)) return false;
+		const end = this.#at + match[0].length;
+		const unit = this.#unitAfter(end);
+		if (unit === null || !unit.kinds.some(({ kind }) => kind === 'temperature' || kind === 'angle'))
+			return false;
+		const signed = (sign: string | undefined, digits = '') =>
+			sign === undefined ? toNumber(digits) : -toNumber(digits);
+		const ends = [signed(match[1], match[2]), signed(match[3], match[4])];
+		return this.#quantity(Math.max(...ends), end, unit, Math.min(...ends));
 	}
 
 	#follows(word: RegExp): boolean {

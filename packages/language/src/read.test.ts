@@ -12,6 +12,43 @@ const values = (text: string) =>
 		]),
 	);
 
+describe('a range of temperatures', () => {
+	const outside = (text: string) => {
+		const { given, conflicts, notes } = reader.read(text, { context: defaultContext, topic: 'heat' });
+		return { value: given.find(({ name }) => name === 'outsideC')?.value, conflicts, notes };
+	};
+
+	test.each([
+		['-5 to -15 C', -15],
+		['-15 to -5 C', -15],
+		['-15 - -5 °C', -15],
+		['-5 bis -15 Grad', -15],
+		['minus 5 a minus 15 grados', -15],
+		['5--10C', -10],
+		['between -10 and 5 C', -10],
+		['entre -10 y 5 grados', -10],
+	])('%s: the colder end counts for heat', (text, coldC) => {
+		const { value, conflicts, notes } = outside(`long van ${text}`);
+		expect(value).toBe(coldC);
+		expect(conflicts).toEqual([]);
+		expect(notes.join()).toContain('its smaller end is taken');
+	});
+
+	test('a sign is no dash', () => {
+		const { given } = reader.read('inside 18 -10 C outside', { context: defaultContext, topic: 'heat' });
+		expect(given.map(({ name, value }) => [name, value])).toContainEqual(['outsideC', -10]);
+	});
+
+	test.each(['-10 to 40 C', '40 to -10 C'])('a battery is asked about: %s', (text) => {
+		const { conflicts } = reader.read(`200Ah lithium fridge 40W ${text}`, {
+			context: defaultContext,
+			topic: 'runtime',
+		});
+		expect(conflicts).toHaveLength(1);
+		expect(conflicts[0]?.values.map(({ value }) => value).sort()).toEqual([-10, 40]);
+	});
+});
+
 describe('quantities as people write them', () => {
 	test.each([
 		["12'", 3.6576],

@@ -53,6 +53,8 @@ export function unitAt(text: string, message: string, at: number): UnitMatch | n
 		const next = text[at + length];
 		const last = word.at(-1) as string;
 		if (letter.test(last) && next !== undefined && letter.test(next)) continue;
+		// "4 LT265/70R17": a tire for light trucks, not litres.
+		if (word === 'lt' && next !== undefined && /\d/.test(next)) continue;
 		// "24 V DC-DC charger": the second DC belongs to the charger.
 		if (word.endsWith('dc') && /^(?:[-/]| to )dc\b/.test(text.slice(at + length, at + length + 8))) continue;
 		return { ...unit, length };

@@ -9,7 +9,8 @@ export function readingFor(
 ): { value: number; note: string | null } | null {
 	const { type } = field;
 	if (element.type === 'quantity' && type.sort === 'quantity') {
-		const reading = element.readings.find((one) => one.kind === type.kind);
+		const ends = element.range && field.meta.worseEnd === 'low' ? element.low : element.readings;
+		const reading = ends.find((one) => one.kind === type.kind);
 		return reading === undefined ? null : { value: reading.value, note: null };
 	}
 	if (element.type !== 'number') return null;
@@ -24,6 +25,16 @@ export function readingFor(
 				};
 	}
 	return null;
+}
+
+/**
+ * The other end of a range, where either may be the unfavourable one and the difference matters too much to choose:
+ * a battery is hurt by heat and by cold. Null where one end is to be taken.
+ */
+export function otherEnd(element: Element, { type, meta }: Field): number | null {
+	if (element.type !== 'quantity' || !element.range || type.sort !== 'quantity') return null;
+	if (meta.worseEnd !== null || !/^(?:temperature|charge)$/.test(type.kind)) return null;
+	return element.low.find(({ kind }) => kind === type.kind)?.value ?? null;
 }
 
 /** The unit in which somebody of this habit means a bare number. */

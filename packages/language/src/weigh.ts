@@ -68,6 +68,8 @@ export function leftWeight({ elements, filled }: Pick<Weighed, 'elements' | 'fil
 		if (element.type === 'quantity' || element.type === 'conductor') weight += 2;
 		else if (element.type === 'number') weight += 1;
 		else if (element.type === 'unknown' && element.elsewhere) weight += 1.5;
+		// "alternator" in a question about a battery: it was hardly meant to be passed over.
+		else if (element.type === 'unknown' && element.asks) weight += 1;
 		else if (element.type === 'unknown' || !isFiller(element)) weight += 0.6;
 	}
 	return weight + 2 * filled.conflicts.length;

@@ -39,12 +39,6 @@ export const heldOutEnglish: readonly Phrasing[] = [
 		voltageV: 12,
 		lengthM: ft(10),
 	}),
-	read('cable gauge 90 amps 12V 7ft 6in thru the engine compartment', 'wire', {
-		currentA: 90,
-		voltageV: 12,
-		lengthM: ft(7, 6),
-		engineBay: true,
-	}),
 	asks('gauge for a 20 amp load 12v', 'wire', { currentA: 20, voltageV: 12 }),
 	read('fuse to protect 8 awg feeding a 35 amp heater 12v', 'fuse', {
 		size: '8 AWG',
@@ -218,14 +212,6 @@ export const heldOutEnglish: readonly Phrasing[] = [
 		massKg: 16,
 		lidLengthM: 0.9,
 		lidMountM: 0.28,
-	}),
-	read('air up 4 LT265/70R17 from 22 psi to 60 psi with a 4 cfm compressor', 'inflate', {
-		tires: 4,
-		tireSize: '*',
-		'pressures?': '*',
-		'fromKpa?': psi(22),
-		'toKpa?': psi(60),
-		pumpFlowM3H: cfm(4),
 	}),
 	asks('how big a bank do I need', 'battery'),
 	asks('20A AC 30 ft'),

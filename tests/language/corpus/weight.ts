@@ -271,7 +271,8 @@ export const weight: readonly Phrasing[] = [
 		tireSize: '*',
 		pumpFlowM3H: cfm(5),
 	}),
-	asks('aire up from 18 to 40 psi 33x12.5r15 2.5cfm how long', 'inflate', {
+	read('aire up from 18 to 40 psi 33x12.5r15 2.5cfm how long', 'inflate', {
+		tireSize: '33x12.5r15',
 		'pressures?': '*',
 		'fromKpa?': psi(18),
 		'toKpa?': psi(40),

@@ -4,6 +4,7 @@ import {
 	assumedCurve,
 	flowAt,
 	freeAirL,
+	overallDiameterMm,
 	pressureRangePattern,
 	pumpingMinutes,
 	readPressureRange,
@@ -120,6 +121,32 @@ describe('tire sizes', () => {
 	])('%s', (text, widthMm, aspect, inches) => {
 		expect(readTireSize(text)).toEqual({ widthMm, aspect, rimMm: inches * 25.4 });
 		expect(text.match(new RegExp(tireSizePattern, 'giu'))).toEqual([text]);
+	});
+
+	test.each([
+		['LT285/75-16', 285, 0.75, 16],
+		['265/70 17', 265, 0.7, 17],
+		['265 70 R17', 265, 0.7, 17],
+	])('%s as it is typed', (text, widthMm, aspect, inches) => {
+		expect(readTireSize(text)).toEqual({ widthMm, aspect, rimMm: inches * 25.4 });
+		expect(text.match(new RegExp(tireSizePattern, 'giu'))).toEqual([text]);
+	});
+
+	test.each([
+		['33x12.50R15LT', 33, 12.5, 15],
+		['LT33x12.50R15', 33, 12.5, 15],
+		['31x10.5-15', 31, 10.5, 15],
+		['35x1250r17', 35, 12.5, 17],
+	])('%s gives its own diameter', (text, diameterIn, widthIn, rimIn) => {
+		const size = readTireSize(text);
+		expect(size?.widthMm).toBeCloseTo(widthIn * 25.4, 9);
+		expect(size?.rimMm).toBeCloseTo(rimIn * 25.4, 9);
+		expect(size === null ? null : overallDiameterMm(size)).toBeCloseTo(diameterIn * 25.4, 9);
+		expect(text.match(new RegExp(tireSizePattern, 'giu'))).toEqual([text]);
+	});
+
+	test.each(['15x33R12', '33x12.5', '12 x 24 in', '12V 15 ft', '100 50 30'])('%s is no tire', (text) => {
+		expect(readTireSize(text)).toBeNull();
 	});
 
 	test.each(['225', 'LT', '999/75R16', '225/99R16', '225/75R40', 'sidewall'])('%s is none', (text) => {

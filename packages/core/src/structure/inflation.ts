@@ -35,20 +35,36 @@ export interface TireSize {
 
 /** The same, as a pattern for reading text. */
 export const tireSizePattern =
-	'(?<![\\w/])(?:LT|P|ST)?\\s?\\d{3}\\s?/\\s?\\d{2}\\s?(?:Z?R|-|D)\\s?\\d{2}(?:\\.5)?(?:\\s?(?:C|LT)\\b)?';
+	'(?<![\\w/.,])(?:LT|P|ST)?\\s?(?:\\d{3}\\s?(?:/\\s?\\d{2}\\s?(?:Z?R|-|D|\\s)|[ -]\\d{2}\\s?Z?R)|\\d{2}(?:\\.\\d{1,2})?\\s?x\\s?\\d{1,2}(?:[.,]?\\d{2}|[.,]\\d)?\\s?(?:R|-|D))\\s?\\d{2}(?:\\.5)?(?![\\d/]|[.,]\\d)(?:\\s?(?:C|LT)\\b)?';
 
 /** @returns null where the text is no such size */
 export function readTireSize(text: string): TireSize | null {
-	const match = /^(?:LT|P|ST)?\s?(\d{3})\s?\/\s?(\d{2})\s?(?:Z?R|-|D)\s?(\d{2}(?:\.5)?)\s?(?:C|LT)?/i.exec(
-		text.trim(),
-	);
-	if (match === null) return null;
-	const widthMm = Number(match[1]);
-	const aspect = Number(match[2]) / 100;
-	const rimMm = Number(match[3]) * 25.4;
+	const size = readMetricSize(text.trim()) ?? readFlotationSize(text.trim());
+	if (size === null) return null;
+	const { widthMm, aspect, rimMm } = size;
 	const isPossible =
 		widthMm >= 125 && widthMm <= 455 && aspect >= 0.25 && aspect <= 0.95 && rimMm >= 254 && rimMm <= 630;
-	return isPossible ? { widthMm, aspect, rimMm } : null;
+	return isPossible ? size : null;
+}
+
+/** Width in millimetres, height over width in percent, rim in inches: "LT225/75R16". */
+function readMetricSize(text: string): TireSize | null {
+	const match = /^(?:LT|P|ST)?\s?(\d{3})\s?[/ -]\s?(\d{2})\s?(?:Z?R|-|D|\s)\s?(\d{2}(?:\.5)?)/i.exec(text);
+	if (match === null) return null;
+	return { widthMm: Number(match[1]), aspect: Number(match[2]) / 100, rimMm: Number(match[3]) * 25.4 };
+}
+
+/** Overall diameter, width and rim, all in inches: "33x12.50R15", the point often left out ("33x1250R15"). */
+function readFlotationSize(text: string): TireSize | null {
+	const match =
+		/^(?:LT)?\s?(\d{2}(?:\.\d{1,2})?)\s?x\s?(\d{1,2}(?:[.,]?\d{2}|[.,]\d)?)\s?(?:R|-|D)\s?(\d{2}(?:\.5)?)/i.exec(
+			text,
+		);
+	if (match === null) return null;
+	const [, diameter, width = '', rim] = match;
+	const widthIn = /^\d{3,4}$/.test(width) ? Number(width) / 100 : Number(width.replace(',', '.'));
+	const sidewallIn = (Number(diameter) - Number(rim)) / 2;
+	return { widthMm: widthIn * 25.4, aspect: sidewallIn / widthIn, rimMm: Number(rim) * 25.4 };
 }
 
 /**

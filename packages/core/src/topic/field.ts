@@ -17,6 +17,8 @@ export interface FieldMeta {
 	readonly question: string | null;
 	/** stands in for a missing value, with the reason; only where a careful person would make the same guess unseen */
 	readonly fallback: Fallback | null;
+	/** the end of a range ("-5 to -15 °C") that is the unfavourable one for what is worked out; null where it can be either */
+	readonly worseEnd: 'low' | 'high' | null;
 }
 
 interface Fallback {
@@ -71,6 +73,8 @@ interface CommonOptions {
 	readonly help?: string;
 	/** the question to ask where the topic can't do without this field */
 	readonly required?: string;
+	/** the unfavourable end of a range; where it is not named a range of temperatures is asked about */
+	readonly worseEnd?: 'low' | 'high';
 	/** value, reason, and whether it should be confirmed before building (default: false) */
 	readonly fallback?: {
 		readonly value: Fallback['value'];
@@ -106,6 +110,7 @@ function build<T, O extends CommonOptions>(
 				fallback === undefined
 					? null
 					: { value: fallback.value, why: fallback.why, confirm: fallback.confirm ?? false },
+			worseEnd: options.worseEnd ?? null,
 		},
 		type,
 		schema,

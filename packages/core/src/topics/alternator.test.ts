@@ -42,6 +42,14 @@ describe('hours of driving', () => {
 		expect(results.chargeCurrent).toBeCloseTo((32 * 12.5 * 0.9) / 14.6, 9);
 	});
 
+	test('a driving time named is enough, or not', () => {
+		expect(answered(alternator, { ...drive, driveH: 3 }).headline).toMatch(
+			/^3 h is enough; 2\.1 h of driving/,
+		);
+		expect(answered(alternator, { ...drive, driveH: 2 }).headline).toMatch(/^2 h is not enough; 2\.1 h of/);
+		expect(asked(alternator, { chargerA: 50, driveH: 2 })).toMatchObject([{ name: 'unitAh' }]);
+	});
+
 	test('states of charge that were not named are assumed and said', () => {
 		const { assumed } = answered(alternator, { chargerA: 50, unitAh: 200, chemistry: 'agm' });
 		expect(assumed.find((one) => one.name === 'fromSoc')).toMatchObject({ value: 0.5, confirm: true });

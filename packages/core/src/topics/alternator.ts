@@ -51,9 +51,18 @@ const fields = {
 	alternatorA: quantity({
 		label: 'alternator rating',
 		kind: 'current',
+		worseEnd: 'low',
 		min: 20,
 		max: 600,
-		aliases: ['alternator', 'lichtmaschine', 'alternador', 'rated'],
+		aliases: [
+			'alternator',
+			'alternator charge',
+			'alternator recharge',
+			'alternator refill',
+			'lichtmaschine',
+			'alternador',
+			'rated',
+		],
 	}),
 	vehicleLoadA: quantity({
 		label: 'load of the vehicle itself',
@@ -82,6 +91,30 @@ const fields = {
 		min: 0.01,
 		max: 1,
 		aliases: ['to', 'up to', 'until', 'reach', 'hasta', 'bis', 'auf'],
+	}),
+	driveH: quantity({
+		label: 'driving time',
+		kind: 'duration',
+		min: 0.1,
+		max: 200,
+		worseEnd: 'low',
+		aliases: [
+			'driving',
+			'drive',
+			'of driving',
+			'hours driving',
+			'hours of driving',
+			'driving time',
+			'drive time',
+			'on the road',
+			'fahren',
+			'fahrt',
+			'fahrzeit',
+			'conduciendo',
+			'conducir',
+			'de conducción',
+		],
+		help: 'To see whether so much driving is enough.',
 	}),
 	hotIdle: quantity({
 		label: 'hot output at idle',
@@ -259,7 +292,16 @@ function calculateAlternator(input: Input, sheet: Sheet) {
 	sheet.caution(cautionBothEnds, cautionBank, cautionMakerLimits);
 	if (!chemistry.leadAcid) sheet.caution(cautionLithiumCold);
 
-	const asksTime = bank !== null && (input.chargerA !== undefined || input.fromSoc !== undefined);
+	if (bank === null && input.driveH !== undefined) {
+		return sheet.ask({
+			name: 'unitAh',
+			label: 'capacity of one battery',
+			question: 'What is the capacity of the bank, in ampere-hours?',
+		});
+	}
+	const asksTime =
+		bank !== null &&
+		(input.chargerA !== undefined || input.fromSoc !== undefined || input.driveH !== undefined);
 	const time = asksTime ? timeOf(sheet, input, bank, chargerA, spare, converter) : null;
 	if (time !== null && 'kind' in time) return time;
 	const cable = input.lengthM === undefined && time !== null ? null : cableOf(sheet, input, inputA);
@@ -279,7 +321,7 @@ function calculateAlternator(input: Input, sheet: Sheet) {
 		input.temperatureC < chemistry.chargeMinC;
 	return time === null
 		? answerSize(sheet, input, chargerA, spare, converter, cable)
-		: answerTime(sheet, time, bank as Bank, tooCold ? (input.temperatureC as number) : null);
+		: answerTime(sheet, time, bank as Bank, input.driveH, tooCold ? (input.temperatureC as number) : null);
 }
 
 /** No charger is sold that small: the alternator spares too little, or the bank bears too little. */
@@ -605,7 +647,7 @@ function hoursText(sheet: Sheet, hours: number): string {
 }
 
 /** @param coldC the temperature at which the bank must not be charged, or null */
-function answerTime(sheet: Sheet, time: Time, bank: Bank, coldC: number | null) {
+function answerTime(sheet: Sheet, time: Time, bank: Bank, driveH: number | undefined, coldC: number | null) {
 	const total = hoursText(sheet, time.totalH);
 	const from = sheet.show('fraction', time.from);
 	const to = sheet.show('fraction', time.to);
@@ -625,9 +667,15 @@ function answerTime(sheet: Sheet, time: Time, bank: Bank, coldC: number | null) 
 			governedBy: 'temperature',
 		});
 	}
-	return sheet.answer(sheet.say`${total} of driving: ${from} to ${to} of ${capacity} at ${current}`, {
-		because,
-	});
+	const charge = sheet.say`${total} of driving: ${from} to ${to} of ${capacity} at ${current}`;
+	if (driveH === undefined) return sheet.answer(charge, { because });
+	const driven = hoursText(sheet, driveH);
+	return sheet.answer(
+		driveH < time.totalH
+			? sheet.say`${driven} is not enough; ${charge}`
+			: sheet.say`${driven} is enough; ${charge}`,
+		{ because },
+	);
 }
 
 function answerSize(

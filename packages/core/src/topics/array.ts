@@ -174,6 +174,7 @@ const fields = {
 	lowC: quantity({
 		label: 'lowest temperature',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: -60,
 		max: 25,
 		aliases: [
@@ -192,6 +193,7 @@ const fields = {
 	hotC: quantity({
 		label: 'hottest air',
 		kind: 'temperature',
+		worseEnd: 'high',
 		min: 0,
 		max: 60,
 		aliases: ['high', 'hot', 'hottest', 'record high', 'up to', 'heißeste', 'máxima', 'calor'],

@@ -28,6 +28,7 @@ const fields = {
 	outsideC: quantity({
 		label: 'highest outside temperature',
 		kind: 'temperature',
+		worseEnd: 'high',
 		min: 10,
 		max: 55,
 		aliases: [
@@ -48,6 +49,7 @@ const fields = {
 	insideC: quantity({
 		label: 'inside temperature',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: 15,
 		max: 40,
 		aliases: [

@@ -59,6 +59,7 @@ const fields = {
 	outsideC: quantity({
 		label: 'temperature around it',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: -60,
 		max: 40,
 		aliases: [
@@ -199,6 +200,7 @@ const fields = {
 	startC: quantity({
 		label: 'water at the start',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: 0,
 		max: 80,
 		aliases: ['water at', 'start', 'starts at', 'starting', 'from', 'initially', 'agua a', 'anfangs'],

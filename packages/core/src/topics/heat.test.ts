@@ -90,6 +90,14 @@ describe('the heater', () => {
 		expect(propane / (numbers.fuelPerNight ?? 1)).toBeCloseTo(9.945 / 6.523, 2);
 	});
 
+	test('several nights take as many times as much', () => {
+		const numbers = numbersOf(heat, { ...van, nightH: 10, stayH: 72 });
+		expect(numbers.fuelForStay).toBeCloseTo(3 * (numbers.fuelPerNight ?? Number.NaN), 9);
+		expect(numbers.batteryForStay).toBeCloseTo(3 * (numbers.batteryPerNight ?? Number.NaN), 9);
+		expect(answered(heat, { ...van, stayH: 72 }).headline).toMatch(/ for 3 nights$/);
+		expect(answered(heat, { ...van, stayH: 24 }).headline).toMatch(/ a night$/);
+	});
+
 	test('an electric heater burns nothing and takes it all from the bank', () => {
 		const electric = { ...van, fuel: 'electric', bankAh: 200, bankV: 12, altitudeM: 3000 };
 		const numbers = numbersOf(heat, electric);

@@ -19,6 +19,7 @@ const fields = {
 	outsideC: quantity({
 		label: 'outside temperature',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: -60,
 		max: 30,
 		aliases: [
@@ -41,6 +42,7 @@ const fields = {
 	insideC: quantity({
 		label: 'inside temperature',
 		kind: 'temperature',
+		worseEnd: 'high',
 		min: 0,
 		max: 35,
 		aliases: [
@@ -153,6 +155,14 @@ const fields = {
 			value: (given) => (given.fuel === 'electric' ? 0.85 : 0.8),
 			why: 'burner heaters turn about 80 % of the lower heating value into heat; an inverter passes 85 % (practice)',
 		},
+	}),
+	stayH: quantity({
+		label: 'time to provide for',
+		kind: 'duration',
+		min: 24,
+		max: 24 * 120,
+		aliases: ['for', 'trip', 'stay', 'lasts', 'last', 'para', 'durante', 'für'],
+		help: 'Days or nights for which the fuel has to last.',
 	}),
 	nightH: quantity({
 		label: 'hours heated',
@@ -309,6 +319,7 @@ function calculateHeat(input: Input, sheet: Sheet) {
 
 	writeWorking(sheet, input, loss, heater, night, climate);
 	writeResults(sheet, loss, heater, night);
+	if (input.stayH !== undefined) writeStay(sheet, night, Math.ceil(input.stayH / 24));
 	writeNeighbours(sheet, input, box, fitout, climate);
 	writeTipping(sheet, input, loss, heater, climate);
 	writeFindings(sheet, input, loss, heater, night, climate);
@@ -323,21 +334,32 @@ function calculateHeat(input: Input, sheet: Sheet) {
 		Math.max(loss.airWK, largest?.lossWK ?? 0) * (input.insideC - climate.outsideC),
 	);
 	const because = sheet.say`The van loses ${lost} at ${outside}; most of it through: ${partName} (${partW}).`;
-	const fuel = night.fuelL === null ? null : sheet.show('volume', night.fuelL, { decimals: 2, round: 'up' });
 	if (heater.chosenW === null) {
 		const needed = kilowatts(sheet, heater.neededW, 'up');
 		return sheet.answer(sheet.say`${needed} of heat needed: more than one heater, or insulate`, { because });
 	}
 	const size = kilowatts(sheet, heater.chosenW, 'nearest');
 	const enough = heater.chosenW >= heater.neededW;
-	const tail = fuel === null ? energyText(sheet, night.electricWh) : fuel;
+	const tail = takenIn(sheet, night, 1);
+	const nights = input.stayH === undefined ? 1 : Math.ceil(input.stayH / 24);
+	const stay =
+		nights === 1
+			? sheet.say`${tail} a night`
+			: sheet.say`${takenIn(sheet, night, nights)} for ${nights} nights`;
 	const headline =
 		input.heaterW === undefined
-			? sheet.say`${size} heater; ${tail} a night`
+			? sheet.say`${size} heater; ${stay}`
 			: enough
-				? sheet.say`${size} will do; ${tail} a night`
+				? sheet.say`${size} will do; ${stay}`
 				: sheet.say`${size} is too small: ${kilowatts(sheet, heater.neededW, 'up')} needed`;
 	return sheet.answer(headline, { governedBy: 'heat loss of the shell', because });
+}
+
+/** What so many nights take: fuel, or electricity where no fuel heats. */
+function takenIn(sheet: Sheet, night: Night, nights: number): string {
+	return night.fuelL === null
+		? energyText(sheet, nights * night.electricWh)
+		: sheet.show('volume', nights * night.fuelL, { decimals: 2, round: 'up' });
 }
 
 function kilowatts(sheet: Sheet, powerW: number, round: 'up' | 'nearest'): string {
@@ -410,7 +432,6 @@ function writeWorking(
 	night: Night,
 	climate: Climate,
 ): void {
-	const n = (value: number, decimals = 2) => writeNumber(value, decimals);
 	for (const part of loss.parts) {
 		const { resistance } = part;
 		sheet.step(
@@ -538,6 +559,28 @@ function writeResults(sheet: Sheet, loss: Loss, heater: Heater, night: Night): v
 /** "cab glass" is cabGlass. */
 function resultName(part: string): string {
 	return part.replace(/ (\w)/g, (_, letter: string) => letter.toUpperCase());
+}
+
+const n = (value: number, decimals = 2) => writeNumber(value, decimals);
+
+/** What several nights like this take. */
+function writeStay(sheet: Sheet, night: Night, nights: number): void {
+	if (night.fuelL !== null) {
+		const fuel = nights * night.fuelL;
+		sheet.step('fuel for the stay', 'Vs = n · V', `${nights} × ${n(night.fuelL)} L`, fuel, {
+			kind: 'volume',
+			source: physics('as many nights as cold as this one'),
+		});
+		sheet.result('fuelForStay', 'fuel for the stay', fuel, {
+			kind: 'volume',
+			write: { round: 'up', decimals: 2 },
+		});
+	}
+	const electricWh = nights * night.electricWh;
+	sheet.result('batteryForStay', 'battery for the stay', electricWh, {
+		kind: 'energy',
+		write: energyWrite(electricWh),
+	});
 }
 
 function writeNeighbours(sheet: Sheet, input: Input, box: Box, fitout: Fitout, climate: Climate): void {

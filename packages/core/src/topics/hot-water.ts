@@ -81,6 +81,7 @@ const fields = {
 	hotC: quantity({
 		label: 'hot water',
 		kind: 'temperature',
+		worseEnd: 'high',
 		min: 20,
 		max: 95,
 		aliases: ['hot', 'to', 'up to', 'set', 'setpoint', 'thermostat', 'caliente', 'heiß', 'auf'],
@@ -89,6 +90,7 @@ const fields = {
 	coldC: quantity({
 		label: 'cold water',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: 0,
 		max: 60,
 		aliases: ['cold', 'incoming', 'inlet', 'cold water', 'fría', 'kalt', 'kaltwasser'],
@@ -143,6 +145,7 @@ const fields = {
 	aroundC: quantity({
 		label: 'air around the heater',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: -30,
 		max: 50,
 		aliases: ['around', 'ambient', 'cabinet', 'bay', 'air', 'alrededor', 'umgebung'],

@@ -168,6 +168,15 @@ const inverterName = /^(?:x )?(?:inverter charger|inverter|inversor|wechselricht
 function calculateInverter(input: Input, sheet: Sheet) {
 	const items: readonly LoadItem[] = input.loads ?? [];
 	const itself = items.find((item) => inverterName.test(item.name ?? '') && item.powerW !== undefined);
+	// "inverter 100 A": amperes of the bank or of the mains, and no watts: neither can be guessed.
+	const inAmperes = items.some((item) => inverterName.test(item.name ?? '') && item.currentA !== undefined);
+	if (inAmperes && input.ratedW === undefined && itself === undefined) {
+		return sheet.ask({
+			name: 'ratedW',
+			label: 'continuous power of the inverter',
+			question: 'Which inverter (watts), or what must it run?',
+		});
+	}
 	const named = items.filter((item) => !inverterName.test(item.name ?? ''));
 	const ratedW = input.ratedW ?? itself?.powerW;
 	if (input.ratedW !== undefined && itself?.powerW !== undefined && input.ratedW !== itself.powerW) {

@@ -26,6 +26,7 @@ const fields = {
 	outsideC: quantity({
 		label: 'outside temperature',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: -50,
 		max: 40,
 		aliases: ['outside', 'cold', 'down to', 'low', 'night', 'winter', 'at', 'fuera', 'außen', 'draußen'],

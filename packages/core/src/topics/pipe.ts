@@ -190,6 +190,7 @@ const fields = {
 	waterC: quantity({
 		label: 'water temperature',
 		kind: 'temperature',
+		worseEnd: 'low',
 		min: 0,
 		max: 95,
 		aliases: ['water', 'hot', 'cold', 'agua', 'wasser'],

@@ -30,6 +30,12 @@ describe('days of water', () => {
 		expect(answered(tank, crew).governedBy).toBe('fresh tank');
 	});
 
+	test('one day is one day', () => {
+		const headline = (freshL: number) => answered(tank, { ...crew, freshL, grayL: 200 }).headline;
+		expect(headline(64)).toBe('1 day: the fresh tank is empty first; gray lasts 3.4 days');
+		expect(headline(128)).toBe('2 days: the fresh tank is empty first; gray lasts 3.4 days');
+	});
+
 	test('children count as people', () => {
 		const family = { freshL: 120, people: 2, kids: 2 };
 		expect(numbersOf(tank, family)).toEqual(numbersOf(tank, { freshL: 120, people: 4 }));

@@ -293,8 +293,12 @@ function daysOf(input: Input, day: DailyWater): Days {
 }
 
 /** Days, rounded down so that nobody runs dry. */
-function daysText(days: number): string {
-	return Number.isFinite(days) ? writeNumber(days, 1, 'down') : 'without limit';
+function inDays(sheet: Sheet, days: number): string {
+	return counted(sheet, writeNumber(days, 1, 'down'));
+}
+
+function counted(sheet: Sheet, days: string): string {
+	return days === '1' ? sheet.say`${days} day` : sheet.say`${days} days`;
 }
 
 function calculateTank(given: Input, sheet: Sheet) {
@@ -318,14 +322,13 @@ function calculateTank(given: Input, sheet: Sheet) {
 	writeFindings(sheet, input, day, days, wantedD);
 	sheet.caution(cautionPotable, cautionBackflow, cautionTankWeight, cautionDrain);
 
-	const first = daysText(days.firstD);
-	const fresh = daysText(days.freshD);
-	const gray = daysText(days.grayD);
+	const first = inDays(sheet, days.firstD);
+	const fresh = inDays(sheet, days.freshD);
 	const headline = grayFirst
-		? sheet.say`${first} days: the gray tank is full first; fresh lasts ${fresh} days`
+		? sheet.say`${first}: the gray tank is full first; fresh lasts ${fresh}`
 		: !Number.isFinite(days.grayD)
-			? sheet.say`${first} days until the fresh tank is empty`
-			: sheet.say`${first} days: the fresh tank is empty first; gray lasts ${gray} days`;
+			? sheet.say`${first} until the fresh tank is empty`
+			: sheet.say`${first}: the fresh tank is empty first; gray lasts ${inDays(sheet, days.grayD)}`;
 	const use = sheet.show('volume', day.freshL, { round: 'up' });
 	const toGray = sheet.show('volume', day.grayL, { round: 'up' });
 	return sheet.answer(headline, {
@@ -410,7 +413,7 @@ function writeNeighbours(sheet: Sheet, input: Input, wantedD: number | null): vo
 		sheet.neighbour(
 			people === 1 ? sheet.say`1 person` : sheet.say`${people} people`,
 			wantedD === null || firstD >= wantedD,
-			sheet.say`${daysText(firstD)} days`,
+			inDays(sheet, firstD),
 		);
 	}
 }
@@ -489,13 +492,13 @@ function writeFindings(
 		);
 	}
 	if (wantedD !== null && days.firstD < wantedD) {
-		const wanted = writeNumber(wantedD, 1);
+		const wanted = counted(sheet, writeNumber(wantedD, 1));
 		const fresh = sheet.show('volume', (day.freshL * wantedD) / input.usable, { round: 'up' });
 		const gray = sheet.show('volume', day.grayL * wantedD, { round: 'up' });
 		sheet.finding(
 			'warning',
 			'days-not-met',
-			sheet.say`${wanted} days are wanted: that takes ${fresh} fresh and ${gray} gray, or shorter showers.`,
+			sheet.say`For ${wanted} it takes ${fresh} fresh and ${gray} gray, or shorter showers.`,
 			balance,
 		);
 	}

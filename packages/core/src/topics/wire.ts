@@ -16,6 +16,7 @@ import { loadContradictions } from '../electrical/load-current.js';
 import { writeNumber } from '../quantity/write.js';
 import type { CircuitRules, RuleSet } from '../rules/rules.js';
 import { type ConductorSize, conductorSize, copperAlphaSource } from '../tables/conductors.js';
+import { typicalLoadWords } from '../tables/loads.js';
 import type { Region } from '../topic/context.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, conductor, count, flag, type InputOf, quantity, text } from '../topic/field.js';
@@ -107,6 +108,8 @@ const fields = {
 	load: text({
 		label: 'load',
 		words: [
+			// "AC" tells how it is fed before it names an air conditioner.
+			...typicalLoadWords.filter((word) => word !== 'ac'),
 			'fridge',
 			'refrigerator',
 			'freezer',
@@ -171,6 +174,7 @@ const fields = {
 		label: 'insulation class',
 		kind: 'temperature',
 		unit: '°C',
+		worseEnd: 'low',
 		min: 60,
 		max: 200,
 		aliases: [
@@ -192,6 +196,7 @@ const fields = {
 	ambientC: quantity({
 		label: 'temperature around the cable',
 		kind: 'temperature',
+		worseEnd: 'high',
 		min: -40,
 		max: 120,
 		aliases: ['ambient', 'around', 'surroundings', 'hot', 'umgebung', 'ambiente'],
@@ -301,6 +306,7 @@ const fields = {
 		label: 'terminal temperature limit',
 		kind: 'temperature',
 		unit: '°C',
+		worseEnd: 'low',
 		min: 60,
 		max: 200,
 		aliases: ['terminal', 'terminals', 'lug', 'lugs', 'termination', 'terminations', 'klemme'],

@@ -11,7 +11,7 @@ export const fillers: ReadonlySet<string> = set(`
 	please pls plz thanks thank thx hi hey hello ok okay yes yeah yep just only also too very really quite pretty bit some any all both each every other another
 	right wrong safe good best better enough big bigger small smaller long longer short thick thin exact correct proper new old
 	through until till during while day days hour hours minute minutes
-	size sizing sized calc calculate calculation work works question answer check help know thing things guys folks boss mate quick quickly asap now today tomorrow tonight overnight later again still
+	size sizing sized calc calculate calculation work works question answer check help know thing things guys folks boss mate quick quickly asap now today tomorrow tonight overnight night nights noche noches nacht nächte later again still
 	w wat wot wut ppl bout abt cuz coz lol fyi rn
 	van rig truck camper build shop customer customer's client said says say thinking planning plan let let's lets wondering supposed gonna wanna trying install installing installed hook hooking hooked connect connecting connected between
 	x via per total totally approx approximately roughly maybe probably exactly almost nearly least most max maximum min minimum up down

@@ -1,6 +1,11 @@
 import type { Phrasebook } from '../phrasebook.js';
 
 export const alternator: Phrasebook = {
+	'driving time': 'Fahrzeit',
+	'What is the capacity of the bank, in ampere-hours?':
+		'Welche Kapazität hat die Batteriebank, in Amperestunden?',
+	'{0} is not enough; {1}': '{0} reicht nicht; {1}',
+	'{0} is enough; {1}': '{0} reicht; {1}',
 	'output of the DC-DC charger': 'Ausgang des Ladewandlers (DC-DC)',
 	'alternator rating': 'Nennstrom der Lichtmaschine',
 	'load of the vehicle itself': 'Eigenverbrauch des Fahrzeugs',

@@ -27,6 +27,7 @@ export const common: Phrasebook = {
 	'one-way length': 'einfache Länge',
 	'allowed voltage drop': 'zulässiger Spannungsfall',
 	'down to {0}': 'hinab bis {0}',
+	'{0} day': '{0} Tag',
 	'{0} days': '{0} Tage',
 	verdict: 'Urteil',
 	enough: 'ausreichend',

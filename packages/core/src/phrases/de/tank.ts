@@ -33,11 +33,11 @@ export const tank: Phrasebook = {
 	'By these habits hardly any water is used at all.': 'Bei diesen Gewohnheiten wird kaum Wasser verbraucht.',
 	'Give at least one use of water: drinking, dishes, washing or showers.':
 		'Mindestens eine Nutzung angeben: Trinken, Geschirr, Waschen oder Duschen.',
-	'{0} days: the gray tank is full first; fresh lasts {1} days':
-		'{0} Tage: der Abwassertank ist zuerst voll; Frischwasser reicht {1} Tage',
-	'{0} days until the fresh tank is empty': '{0} Tage, bis der Frischwassertank leer ist',
-	'{0} days: the fresh tank is empty first; gray lasts {1} days':
-		'{0} Tage: der Frischwassertank ist zuerst leer; der Abwassertank reicht {1} Tage',
+	'{0}: the gray tank is full first; fresh lasts {1}':
+		'{0}: der Abwassertank ist zuerst voll; Frischwasser reicht {1}',
+	'{0} until the fresh tank is empty': '{0}, bis der Frischwassertank leer ist',
+	'{0}: the fresh tank is empty first; gray lasts {1}':
+		'{0}: der Frischwassertank ist zuerst leer; der Abwassertank reicht {1}',
 	'The crew uses {0} a day; {1} of it runs to the gray tank.':
 		'An Bord werden {0} am Tag verbraucht; {1} davon laufen in den Abwassertank.',
 	'showers a day': 'Duschen am Tag',
@@ -65,6 +65,6 @@ export const tank: Phrasebook = {
 		'Kein Abwassertank genannt; um alles Frischwasser zu fassen, muss er {0} haben.',
 	'The gray tank ({0}) is full while {1} of fresh water is left. A gray tank of {2} takes it all.':
 		'Der Abwassertank ({0}) ist voll, während noch {1} Frischwasser da sind. Einer mit {2} fasst alles.',
-	'{0} days are wanted: that takes {1} fresh and {2} gray, or shorter showers.':
+	'For {0} it takes {1} fresh and {2} gray, or shorter showers.':
 		'{0} Tage sind gewünscht: das braucht {1} Frischwasser und {2} Abwasser, oder kürzere Duschen.',
 };

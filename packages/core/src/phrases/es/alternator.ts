@@ -1,6 +1,10 @@
 import type { Phrasebook } from '../phrasebook.js';
 
 export const alternator: Phrasebook = {
+	'driving time': 'tiempo de conducción',
+	'What is the capacity of the bank, in ampere-hours?': '¿Qué capacidad tiene el banco, en amperios-hora?',
+	'{0} is not enough; {1}': '{0} no basta; {1}',
+	'{0} is enough; {1}': '{0} basta; {1}',
 	'output of the DC-DC charger': 'salida del cargador CC-CC',
 	'alternator rating': 'corriente nominal del alternador',
 	'load of the vehicle itself': 'consumo propio del vehículo',

@@ -27,6 +27,7 @@ export const common: Phrasebook = {
 	'one-way length': 'longitud de ida',
 	'allowed voltage drop': 'caída de tensión admitida',
 	'down to {0}': 'hasta {0} como mínimo',
+	'{0} day': '{0} día',
 	'{0} days': '{0} días',
 	verdict: 'veredicto',
 	enough: 'suficiente',

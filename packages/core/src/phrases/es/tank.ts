@@ -33,11 +33,11 @@ export const tank: Phrasebook = {
 	'By these habits hardly any water is used at all.': 'Con estas costumbres casi no se usa agua.',
 	'Give at least one use of water: drinking, dishes, washing or showers.':
 		'Da al menos un uso del agua: beber, platos, lavarse o duchas.',
-	'{0} days: the gray tank is full first; fresh lasts {1} days':
-		'{0} días: el de aguas grises se llena primero; el agua limpia dura {1} días',
-	'{0} days until the fresh tank is empty': '{0} días hasta vaciar el depósito de agua limpia',
-	'{0} days: the fresh tank is empty first; gray lasts {1} days':
-		'{0} días: el de agua limpia se vacía primero; el de aguas grises dura {1} días',
+	'{0}: the gray tank is full first; fresh lasts {1}':
+		'{0}: el de aguas grises se llena primero; el agua limpia dura {1}',
+	'{0} until the fresh tank is empty': '{0} hasta vaciar el depósito de agua limpia',
+	'{0}: the fresh tank is empty first; gray lasts {1}':
+		'{0}: el de agua limpia se vacía primero; el de aguas grises dura {1}',
 	'The crew uses {0} a day; {1} of it runs to the gray tank.':
 		'A bordo se usan {0} al día; {1} de ello va al depósito de aguas grises.',
 	'showers a day': 'duchas al día',
@@ -65,6 +65,6 @@ export const tank: Phrasebook = {
 		'No se indicó depósito de aguas grises; para recoger toda esta agua limpia debe tener {0}.',
 	'The gray tank ({0}) is full while {1} of fresh water is left. A gray tank of {2} takes it all.':
 		'El depósito de aguas grises ({0}) está lleno cuando aún quedan {1} de agua limpia. Uno de {2} lo recoge todo.',
-	'{0} days are wanted: that takes {1} fresh and {2} gray, or shorter showers.':
-		'Se quieren {0} días: eso pide {1} de agua limpia y {2} de aguas grises, o duchas más cortas.',
+	'For {0} it takes {1} fresh and {2} gray, or shorter showers.':
+		'Para {0} hacen falta {1} de agua limpia y {2} de aguas grises, o duchas más cortas.',
 };
