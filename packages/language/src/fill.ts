@@ -28,6 +28,8 @@ export interface Filled {
 	readonly conflicts: readonly Conflict[];
 	/** sentences that say how something was taken */
 	readonly notes: readonly string[];
+	/** values whose "2 x" has no place in the question */
+	readonly uncounted: readonly string[];
 	/** elements that found a use */
 	readonly claimed: ReadonlySet<Element>;
 }
@@ -52,6 +54,7 @@ class Filler {
 	/** the field each value went to */
 	readonly #wentTo = new Map<Element, string>();
 	readonly #notes: string[] = [];
+	readonly #uncounted: string[] = [];
 	readonly #doubts: Conflict[] = [];
 
 	constructor(elements: readonly Element[], topic: Subject, message: string, context: Context) {
@@ -79,7 +82,13 @@ class Filler {
 			if (values.some((one) => one.value !== first.value)) conflicts.push({ name, values });
 			else given.push({ name, value: first.value, said: first.said });
 		}
-		return { given, conflicts: [...this.#doubts, ...conflicts], notes: this.#notes, claimed: this.#claimed };
+		return {
+			given,
+			conflicts: [...this.#doubts, ...conflicts],
+			notes: this.#notes,
+			uncounted: this.#uncounted,
+			claimed: this.#claimed,
+		};
 	}
 
 	#said(from: Element, to: Element = from): string {
@@ -221,7 +230,7 @@ class Filler {
 			this.#wentTo.set(value, name);
 			this.#setEnd(name, reading, value);
 			if (note !== null) this.#notes.push(note);
-			if (value.type === 'quantity') this.#placeCount(value.count, this.#said(value));
+			if (value.type === 'quantity') this.#placeCount(value.count, this.#said(value), name);
 		}
 		this.#counted();
 	}
@@ -288,6 +297,7 @@ class Filler {
 	#unaliased(): void {
 		for (const element of this.#elements) {
 			if (this.#claimed.has(element)) continue;
+			if (element.type === 'number' && element.value < 0) this.#placeBelowZero(element);
 			if (element.type === 'quantity') this.#placeQuantity(element);
 			if (element.type === 'conductor') {
 				const name = this.#firstFree((field) => field.type.sort === 'conductor');
@@ -298,6 +308,17 @@ class Filler {
 				}
 			}
 		}
+	}
+
+	/** "at -8", "bei minus 12": below zero is only a temperature. */
+	#placeBelowZero(element: Extract<Element, { type: 'number' }>): void {
+		const name = this.#firstFree(({ type }) => type.sort === 'quantity' && type.kind === 'temperature');
+		const reading =
+			name === null ? null : readingFor(element, this.#topic.fields[name] as Field, this.#context);
+		if (name === null || reading === null) return;
+		this.#set(name, reading.value, this.#said(element));
+		this.#claimed.add(element);
+		if (reading.note !== null) this.#notes.push(reading.note);
 	}
 
 	#placeQuantity(element: QuantityToken): void {
@@ -326,7 +347,7 @@ class Filler {
 		this.#setEnd(name, reading.value, element);
 		this.#claimed.add(element);
 		this.#wentTo.set(element, name);
-		this.#placeCount(element.count, this.#said(element));
+		this.#placeCount(element.count, this.#said(element), name);
 	}
 
 	/** A value, of a range the unfavourable end; both ends, to be asked about, where that can be either. */
@@ -344,12 +365,17 @@ class Filler {
 		);
 	}
 
-	/** "2 x 200 W": the count goes to the topic's count field that is meant for unmarked counts, the first one. */
-	#placeCount(count: number | null, said: string): void {
+	/** "2 x 200 W": the count is of the thing the value belongs to, else the first the topic counts. */
+	#placeCount(count: number | null, said: string, of: string | null = null): void {
 		if (count === null) return;
-		const name = this.#firstFree((field) => field.type.sort === 'count');
+		const isCount = (field: Field) => field.type.sort === 'count';
+		const name =
+			(of === null
+				? null
+				: this.#firstFree((field, other) => isCount(field) && stemOf(other) === stemOf(of))) ??
+			this.#firstFree((field, other) => isCount(field) && !surrounding.has(other));
 		if (name !== null) this.#set(name, count, said);
-		else this.#notes.push(`I could not use the "${count} x" of "${said}".`);
+		else this.#uncounted.push(said);
 	}
 
 	/** "2 x 2/0": as many conductors in parallel. */
@@ -417,6 +443,9 @@ class Filler {
 		}
 	}
 }
+
+/** Counts of what surrounds a thing, never of the thing a value stands for: "2 x 25 A" is no current that two conductors share. */
+const surrounding: ReadonlySet<string> = new Set(['bundled', 'parallel', 'cables']);
 
 /** No bank of a van has the voltage of the mains. */
 function isMainsForBank(element: QuantityToken, name: string): boolean {

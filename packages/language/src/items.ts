@@ -175,7 +175,7 @@ function isBeside(elements: readonly Element[], { words, lastValue }: Draft): bo
 
 function isJoin(element: Element): boolean {
 	return (
-		(element.type === 'phrase' && /^(?:and|plus|und|y|also)$/.test(element.phrase) && isFiller(element)) ||
+		(element.type === 'phrase' && /^(?:and|n|plus|und|y|also)$/.test(element.phrase) && isFiller(element)) ||
 		(element.type === 'mark' && /[&+]/.test(element.mark))
 	);
 }

@@ -123,6 +123,8 @@ class Lexer {
 					this.#sum() ||
 					this.#strings() ||
 					this.#controller() ||
+					this.#converter() ||
+					this.#shortFor() ||
 					this.#conductor() ||
 					this.#feetAndInches() ||
 					this.#nights() ||
@@ -216,6 +218,21 @@ class Lexer {
 		});
 	}
 
+	/** "dc 2 dc": the figure is a word. */
+	#converter(): boolean {
+		const match = this.#match(/^dc\s?2\s?dc(?![\p{L}\d])/u);
+		if (match === null) return false;
+		return this.#push({ type: 'word', word: 'dcdc', start: this.#at, end: this.#at + match[0].length });
+	}
+
+	/** "10ga ok 4 25a", "enough 4 my van": behind a word of judgement the figure is the word "for". */
+	#shortFor(): boolean {
+		if (!this.#follows(/^(?:ok|okay|good|enough|fine)$/) || this.#match(/^4\s+[\p{L}\d]/u) === null)
+			return false;
+		if (this.#unitAfter(this.#at + 1) !== null) return false;
+		return this.#push({ type: 'word', word: 'for', start: this.#at, end: this.#at + 1 });
+	}
+
 	/** Towers of powers, faculties and the like: named as unreadable, never worked out. */
 	#power(): boolean {
 		const match = this.#match(/^[\d.]+\s*(?:\^|\*\*|!)[\d.^*!() ]*/);
@@ -252,7 +269,7 @@ class Lexer {
 			return this.#size(name, gauge[0].length);
 		}
 		const plainGauge =
-			this.#match(/^(?:#\s?)?(\d{1,2})\s*-?(?:awg|gauge|gage|ga)(?![\p{L}\d])/u) ??
+			this.#match(/^(?:#\s?)?(\d{1,2})\s*-?(?:awg|gauge|guage|gague|gage|ga)(?![\p{L}\d])/u) ??
 			this.#gaugeBefore() ??
 			this.#match(/^#\s?(\d{1,2})(?![\d\p{L}])/u);
 		if (plainGauge !== null) return this.#size(`${Number(plainGauge[1])} AWG`, plainGauge[0].length);
@@ -265,7 +282,7 @@ class Lexer {
 
 	/** "awg 4", "gauge 10"; in "gauge 90 amps" and "awg 4A" the figure is a current. */
 	#gaugeBefore(): RegExpExecArray | null {
-		const match = this.#match(/^(?:awg|gauge|gage)\s*#?(\d{1,2})(?![\d/])/);
+		const match = this.#match(/^(?:awg|gauge|guage|gague|gage)\s*#?(\d{1,2})(?![\d/])/);
 		if (match === null) return null;
 		const end = this.#at + match[0].length;
 		const unit = this.#unitAfter(end);
@@ -562,6 +579,11 @@ class Lexer {
 		if (multiplied !== null && this.#tokens.at(-1)?.type === 'number') {
 			// "2x200w": the x belongs to the count.
 			return this.#push({ type: 'word', word: 'x', start: this.#at, end: this.#at + 1 });
+		}
+		const letters = /^\p{L}{2,}(?=\d+$)/u.exec(word)?.[0];
+		if (letters !== undefined && !this.#isWord(word) && this.#isWord(letters)) {
+			// "voc24", "li118": the word names the figure that is glued to it.
+			return this.#push({ type: 'word', word: letters, start: this.#at, end: this.#at + letters.length });
 		}
 		const joint = this.#joint(word);
 		if (joint > 0)

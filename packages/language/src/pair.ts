@@ -46,6 +46,7 @@ export function pairWords(
 /** "30 in wide": the size stands before the word. */
 const postpositive =
 	/^(?:wide|tall|long|high|deep|thick|across|along|breit|hoch|lang|tief|dick|quer|längs|ancho|alto|largo|hondo)$/;
+const asking = /^(?:what|whats|what's|which|wat|welche[rsnm]?|qué|que|q|cuál|cual)$/;
 /** What such a word begins is another thing: "inverter surge for an 800 W blender". */
 const parting = /^(?:for|para|für)$/;
 
@@ -84,7 +85,10 @@ function optionsOf(
 		meaning.means === 'alias' ? [meaning.field] : [],
 	);
 	if (fields.length === 0 || word.type !== 'phrase') return [];
-	const sides = forward.test(word.phrase) ? [1] : [1, -1];
+	// "alternator 180 A, which charger": what is asked for has no value yet, least of all one that stands before.
+	const before = elements[at - 1];
+	const isAsked = before?.type === 'phrase' && asking.test(before.phrase);
+	const sides = isAsked || forward.test(word.phrase) ? [1] : [1, -1];
 	return sides.flatMap((side) => {
 		const found = valueBeside(elements, at, side);
 		if (found === null || taken(found.value)) return [];

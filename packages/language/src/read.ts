@@ -66,6 +66,8 @@ function isMeant({ score, weight, named, elements }: Weighed): boolean {
 }
 /** A rival this near leaves the choice in doubt. */
 const doubtfulShare = 0.9;
+/** Where no word of the message asks for the best one, a rival further off is one too. */
+const doubtfulUnnamed = 0.75;
 /** A topic that holds another's answer is taken from this share on where it is named. */
 const namedShare = 0.75;
 
@@ -228,11 +230,12 @@ function answerTo(
 	};
 }
 
-function unplacedIn(elements: readonly Element[], { claimed }: Filled, message: string): string[] {
-	return elements
+function unplacedIn(elements: readonly Element[], { claimed, uncounted }: Filled, message: string): string[] {
+	const left = elements
 		.filter(({ type }) => type === 'quantity' || type === 'conductor')
 		.filter((element) => !claimed.has(element))
 		.map(({ start, end }) => message.slice(start, end));
+	return [...left, ...uncounted];
 }
 
 /** What was taken for words without a figure. */
@@ -319,7 +322,9 @@ function rivalOf(weighed: readonly Weighed[]): string | null {
 	const [best, second] = weighed;
 	if (best === undefined || second === undefined || !isMeant(best) || !second.complete) return null;
 	if (best.topic.includes.includes(second.topic.name)) return null;
-	return second.weight >= best.weight * doubtfulShare ? second.topic.name : null;
+	return second.weight >= best.weight * (best.named ? doubtfulShare : doubtfulUnnamed)
+		? second.topic.name
+		: null;
 }
 
 function saidIn(elements: readonly Element[]): Said[] {

@@ -163,7 +163,36 @@ export class Vocabulary {
 		const longest = exact[0]?.length ?? 0;
 		// "dcdc chager": a slip further on must not hide the longer phrase.
 		const mended = this.#matchesAs(words, at, this.#mended, true).filter(({ length }) => length > longest);
-		return [...mended, ...exact];
+		const most = mended[0]?.length ?? longest;
+		const completed = this.#completed(words, at).filter(({ length }) => length > most);
+		return [...completed, ...mended, ...exact];
+	}
+
+	/** Phrases with one word cut short or slipped, where the words beside it leave but one choice: "langer radst". */
+	#completed(words: readonly string[], at: number): PhraseMatch[] {
+		const first = words[at];
+		if (first === undefined || !this.#known.has(first)) return [];
+		const found: PhraseMatch[] = [];
+		for (
+			let length = Math.min(this.#longestFrom.get(first) ?? 0, words.length - at);
+			length > 1;
+			length -= 1
+		) {
+			const part = words.slice(at, at + length);
+			const odd = part.flatMap((word, index) => (this.#known.has(word) || word.length < 4 ? [] : [index]));
+			const [index] = odd;
+			if (index === undefined || odd.length > 1) continue;
+			const word = part[index] as string;
+			const fitting = (this.#single.get(word[0] as string) ?? []).filter(
+				(one) =>
+					(one.startsWith(word) || slips(one, word, 1) <= 1) &&
+					this.#phrases.has(part.with(index, one).join(' ')),
+			);
+			const [only] = fitting;
+			const known = only === undefined ? undefined : this.#phrases.get(part.with(index, only).join(' '));
+			if (known !== undefined && fitting.length === 1) found.push({ ...known, length, corrected: true });
+		}
+		return found;
 	}
 
 	readonly #mendings = new Map<string, string>();
@@ -224,7 +253,10 @@ export class Vocabulary {
 			} else if (distance === least && !nearest.includes(candidate)) nearest.push(candidate);
 		}
 		const roots = new Set(nearest.map(singular));
-		return roots.size === 1 ? (nearest[0] as string) : word;
+		if (roots.size === 1) return nearest[0] as string;
+		// A last letter is left out more often than added: "freez" is "freeze", not "free".
+		const longer = nearest.filter((one) => one.startsWith(word));
+		return longer.length === 1 ? (longer[0] as string) : word;
 	}
 }
 

@@ -95,6 +95,7 @@ export const mendedEnglish: readonly Phrasing[] = [
 		insulationMm: inchMm(1),
 		'what?': 'tank',
 	}),
+	asks('2 x 40A chargers 12V 15 ft wire', 'wire', { currentA: 40, voltageV: 12, lengthM: ft(15) }),
 	asks('gauge 90 amps', 'wire', { currentA: 90 }),
 	read('gauge 4A 12v 20 ft', 'wire', { currentA: 4, voltageV: 12, lengthM: ft(20) }),
 	read('fuse for 90 amps gauge 4 12v', 'fuse', { currentA: 90, size: '4 AWG', bankV: 12 }),

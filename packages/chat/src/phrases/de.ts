@@ -48,7 +48,6 @@ export const german: Phrasebook = {
 	'"{0}" is a range: its smaller end is taken, the unfavourable one.':
 		'"{0}" ist ein Bereich: sein kleineres Ende gilt, das ungünstige.',
 	'"{0}" is a range: its larger end is taken.': '"{0}" ist ein Bereich: sein größeres Ende gilt.',
-	'I could not use the "{0} x" of "{1}".': 'Das "{0} x" von "{1}" konnte ich nicht verwenden.',
 	'The length was given there and back: half of it is the one-way length.':
 		'Die Länge war hin und zurück angegeben: die Hälfte davon ist die einfache Länge.',
 	'{0} is taken as {1} ({2}).': '{0} gilt als {1} ({2}).',

@@ -48,7 +48,6 @@ export const spanish: Phrasebook = {
 	'"{0}" is a range: its smaller end is taken, the unfavourable one.':
 		'"{0}" es un intervalo: se toma su extremo menor, el desfavorable.',
 	'"{0}" is a range: its larger end is taken.': '"{0}" es un intervalo: se toma su extremo mayor.',
-	'I could not use the "{0} x" of "{1}".': 'No pude usar el "{0} x" de "{1}".',
 	'The length was given there and back: half of it is the one-way length.':
 		'La longitud se dio de ida y vuelta: la mitad es la longitud de ida.',
 	'{0} is taken as {1} ({2}).': '{0} se toma como {1} ({2}).',

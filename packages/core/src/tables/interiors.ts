@@ -41,7 +41,7 @@ const wheelbaseWords: Readonly<Record<Wheelbase, readonly string[]>> = {
 const roofWords: Readonly<Record<Roof, readonly string[]>> = {
 	low: ['low roof', 'low top', 'standard roof'],
 	medium: ['medium roof', 'mid roof', 'medium top'],
-	high: ['high roof', 'high top', 'tall roof'],
+	high: ['high roof', 'hi roof', 'high top', 'tall roof'],
 };
 
 /** "long high roof" names both, though "long" alone is only a word ("how long"). */
@@ -119,7 +119,7 @@ export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = 
 export const roofOptions: Readonly<Record<Roof, readonly string[]>> = {
 	low: withWheelbases('low', 'low roof', 'standard roof', 'low top', 'flachdach', 'techo bajo'),
 	medium: withWheelbases('medium', 'medium roof', 'mid roof', 'medium top', 'mittelhochdach', 'techo medio'),
-	high: withWheelbases('high', 'high roof', 'high top', 'tall roof', 'hochdach', 'techo alto'),
+	high: withWheelbases('high', 'high roof', 'hi roof', 'high top', 'tall roof', 'hochdach', 'techo alto'),
 };
 
 /** The size class of a van by its wheelbase [m], where only that is known (common practice). */

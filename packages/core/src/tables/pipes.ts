@@ -66,8 +66,8 @@ export const pipeSizePattern = [
 	String.raw`(?<![\d/.,])${fraction}[ -]*(?:in(?:ch)?\b|")?[ -]*(?:of )?${tubing}\b`,
 	String.raw`(?<![\d/.,])${fraction}[ -]*(?:in(?:ch)?\b|")`,
 	String.raw`(?<![\d/.,])1[ -]*(?:in(?:ch)?|")?[ -]*pex\b`,
-	String.raw`(?<![\d/.,])(?:12|16|20|25)[ -]*mm[ -]*${tubing}\b`,
-	String.raw`\b${tubing}[ :]*(?:(?:de|of) )?(?:${fraction}|(?:12|16|20|25) *mm\b)`,
+	String.raw`(?<![\d/.,])(?:8|10|12|14|15|16|18|20|22|25|28|32)[ -]*mm[ -]*${tubing}\b`,
+	String.raw`\b${tubing}[ :]*(?:(?:de|of) )?(?:${fraction}|(?:8|10|12|14|15|16|18|20|22|25|28|32) *mm\b)`,
 ].join('|');
 
 const writtenOut: readonly (readonly [RegExp, string])[] = [

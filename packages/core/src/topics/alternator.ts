@@ -55,6 +55,7 @@ const fields = {
 		min: 20,
 		max: 600,
 		aliases: [
+			'lima',
 			'alternator',
 			'alternator charge',
 			'alternator recharge',
@@ -237,6 +238,7 @@ export const alternator = declareTopic({
 		'alternator recharge',
 		'alternator refill',
 		'charge the bank',
+		'lima',
 	],
 	examples: [
 		'how many hours driving 50A dcdc from 40% to 90% 200ah',

@@ -224,7 +224,7 @@ const fields = {
 	material: choice({
 		label: 'material',
 		options: {
-			'6063-T5': ['aluminium 6063-T5', 'aluminium', 'aluminum', 'alu', 'aluminio', 'extrusion'],
+			'6063-T5': ['aluminium 6063-T5', 'aluminium', 'aluminum', 'alum', 'alu', 'aluminio', 'extrusion'],
 			'6063-T6': ['aluminium 6063-T6'],
 			'6061-T6': ['aluminium 6061-T6'],
 			'6005A-T61': ['aluminium 6005A-T61'],

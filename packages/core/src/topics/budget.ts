@@ -75,6 +75,9 @@ export const budget = declareTopic({
 		'verbrauch',
 		'tagesverbrauch',
 		'strombedarf',
+		'daily draw',
+		'daily load',
+		'daily power',
 	],
 	examples: [
 		'budget: fridge 60W 24h 40%, lights 20W 5h, 2 x laptop 60W 4h',

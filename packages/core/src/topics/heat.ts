@@ -219,6 +219,7 @@ export const heat = declareTopic({
 		'stay warm',
 		'calefactor',
 		'heizen',
+		'calefa',
 	],
 	examples: [
 		'heater for a long wheelbase high roof van at 0 F, 1 in foam board',

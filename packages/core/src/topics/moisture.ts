@@ -49,6 +49,8 @@ const fields = {
 		min: 0,
 		max: 20,
 		aliases: [
+			'peeps',
+			'pers',
 			'people',
 			'persons',
 			'person',

@@ -324,6 +324,9 @@ const fields = {
 		min: 0,
 		max: 12,
 		aliases: [
+			'ppl',
+			'peeps',
+			'pers',
 			'people',
 			'persons',
 			'adults',

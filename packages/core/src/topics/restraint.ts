@@ -88,7 +88,7 @@ const fields = {
 		kind: 'length',
 		min: 0.01,
 		max: 3,
-		aliases: ['tall', 'high', 'height', 'hoch', 'höhe', 'alto', 'alta'],
+		aliases: ['de alto', 'tall', 'high', 'height', 'hoch', 'höhe', 'alto', 'alta'],
 	}),
 	alongM: quantity({
 		label: 'bolt spacing along the van',
@@ -96,6 +96,9 @@ const fields = {
 		min: 0.02,
 		max: 4,
 		aliases: [
+			'largo',
+			'de largo',
+			'lang',
 			'along',
 			'lengthwise',
 			'fore and aft',
@@ -114,6 +117,9 @@ const fields = {
 		min: 0.02,
 		max: 2.5,
 		aliases: [
+			'ancho',
+			'de ancho',
+			'breit',
 			'across',
 			'crosswise',
 			'side to side',

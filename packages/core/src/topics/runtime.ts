@@ -71,6 +71,9 @@ const fields = {
 		min: 0,
 		max: 0.99,
 		aliases: [
+			'till',
+			'til',
+			'down till',
 			'to',
 			'down to',
 			'until',

@@ -43,6 +43,7 @@ export const simulate = declareTopic({
 		'simulieren',
 		'das ganze jahr',
 		'energiebilanz jahr',
+		'sim',
 	],
 	examples: [
 		'simulate 200Ah lithium 400W solar flagstaff december: fridge 60W 24h 40%, lights 20W 5h',

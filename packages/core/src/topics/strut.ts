@@ -76,6 +76,7 @@ const fields = {
 		min: 0.02,
 		max: 4,
 		aliases: [
+			'mount',
 			'lid mount',
 			'mount on lid',
 			'mounted on the lid',

@@ -61,6 +61,8 @@ const fields = {
 		min: 1,
 		max: 20,
 		aliases: [
+			'peeps',
+			'pers',
 			'people',
 			'persons',
 			'person',

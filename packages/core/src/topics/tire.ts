@@ -96,7 +96,17 @@ const fields = {
 		label: 'load index',
 		min: smallestLoadIndex,
 		max: largestLoadIndex,
-		aliases: ['li', 'index', 'load index', 'single', 'lastindex', 'tragfähigkeitsindex', 'índice de carga'],
+		aliases: [
+			'índice',
+			'loadindex',
+			'li',
+			'index',
+			'load index',
+			'single',
+			'lastindex',
+			'tragfähigkeitsindex',
+			'índice de carga',
+		],
 		help: 'The number before the speed letter on the sidewall; of two numbers the first, for single tires.',
 	}),
 	dualLoadIndex: count({
