@@ -19,6 +19,8 @@ export default defineConfig({
 		// Unless told, one core is left idle for a person at the machine: on two that would double the time.
 		maxWorkers: availableParallelism(),
 		testTimeout: 180_000,
+		// A condition that is waited for comes when the machine gets to it.
+		expect: { poll: { timeout: 30_000 } },
 		hookTimeout: 180_000,
 		allowOnly: false,
 		passWithNoTests: false,

@@ -9,7 +9,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { afterwards } from './common/closing.js';
 import { NOTICE, openConversation } from './common/conversation.js';
-import { objectOf } from './common/json.js';
 import { discordBotOn, discordShop } from './discord/shop.js';
 import { Flag, ResponseType, readable, startDiscordStandIn } from './discord.js';
 
@@ -261,37 +260,6 @@ describe('commands', () => {
 		const { discord } = await discordShop();
 		expect(discord.registered().map((command) => command.name)).toEqual(['ask', 'size', 'build', 'log']);
 		for (const command of commands()) expect(charactersOf(command)).toBeLessThanOrEqual(8000);
-		expect(discord.violations).toEqual([]);
-	});
-
-	test('are sent once, and later only those that changed', async () => {
-		const { discord, chat, stop } = await discordShop();
-		await stop();
-		const sent = () =>
-			discord
-				.calls()
-				.flatMap(({ route, body }) =>
-					/^commands\.(?:put|post|delete)$/.test(route) ? [[route, objectOf(body).name]] : [],
-				);
-		expect(sent()).toEqual([['commands.put', undefined]]);
-		const again = await discordBotOn(discord, chat);
-		await again.stop();
-		expect(sent()).toHaveLength(1);
-		const registered = discord.registered();
-		Object.assign(registered[0] ?? {}, { description: 'As it was called before' });
-		registered.push({ ...registered[1], name: 'gone', id: '100000000000000099' });
-		const third = await discordBotOn(discord, chat);
-		await third.stop();
-		expect(sent().slice(1)).toEqual([
-			['commands.post', 'ask'],
-			['commands.delete', undefined],
-		]);
-		expect(
-			discord
-				.registered()
-				.map(({ name }) => name)
-				.toSorted(),
-		).toEqual(['ask', 'build', 'log', 'size']);
 		expect(discord.violations).toEqual([]);
 	});
 

@@ -112,12 +112,16 @@ function shortenedTo(parts: readonly Part[]): string[] {
 }
 
 function linesOf(part: Part): string[] {
-	return pieces(partText(part), PIECE_CHARACTERS_MAX).map((piece) => marked(part, inert(piece)));
+	// Every sign that begins a line somewhere begins one here.
+	const text = partText(part).replace(/\r\n?|[\u2028\u2029]/g, '\n');
+	return pieces(text, PIECE_CHARACTERS_MAX).map((piece) => marked(part, inert(piece)));
 }
 
 /** Style on top of the words: what matters is said in the words already. */
 function marked(part: Part, text: string): string {
-	if (part.struck === true && text.trim() !== '') return text.replace(/^\s*(\S.*?)\s*$/gm, '~~$1~~');
+	if (part.struck === true) {
+		return text.replace(/[^\n]+/g, (line) => (line.trim() === '' ? line : `~~${line.trim()}~~`));
+	}
 	if (part.kind === 'headline' || part.kind === 'danger') {
 		return /^\s|\s$|\n/.test(text) ? text : `**${text}**`;
 	}
@@ -136,8 +140,8 @@ function rowsOf(reply: Reply, assumed: readonly { value: string; label: string }
 	const ids = new Set<string>();
 	const buttons = reply.buttons.flatMap((button) => {
 		const id = `lugbook:${button.action}:${button.value}`;
-		// A longer value could not come back whole.
-		if (id.length > CUSTOM_ID_CHARACTERS_MAX || ids.has(id)) return [];
+		// A longer value could not come back whole, and a button without a word is refused with its message.
+		if (id.length > CUSTOM_ID_CHARACTERS_MAX || ids.has(id) || button.label.trim() === '') return [];
 		ids.add(id);
 		const label = shortened(button.label, BUTTON_LABEL_CHARACTERS_MAX);
 		return [new ButtonBuilder().setCustomId(id).setLabel(label).setStyle(ButtonStyle.Secondary)];
@@ -179,11 +183,11 @@ export interface AnswerLink {
  */
 export function struckPage(reply: Reply, text: string, link: AnswerLink | null = null): Page {
 	// Said in words as well: a line through a text is seen by some alone.
-	const first = `**${linked(shortened(`No longer valid: ${text}`, 300), link)}**`;
+	const first = `**${linked(shortened(inOneLine(`No longer valid: ${text}`), 300), link)}**`;
 	const lines = [first];
 	let room = CONTENT_CHARACTERS_MAX - first.length;
 	for (const part of inReadingOrder(reply.parts).filter((one) => !one.fold)) {
-		for (const piece of pieces(partText(part).replaceAll('\n', ' '), PIECE_CHARACTERS_MAX - 5)) {
+		for (const piece of pieces(inOneLine(partText(part)), PIECE_CHARACTERS_MAX - 5)) {
 			const line = `~~${inert(piece)}~~`;
 			room -= line.length + 1;
 			if (room >= 0) lines.push(line);
@@ -191,6 +195,9 @@ export function struckPage(reply: Reply, text: string, link: AnswerLink | null =
 	}
 	return { content: lines.join('\n'), components: [], files: [], allowedMentions: NO_MENTIONS };
 }
+
+/** Style goes over a whole line. */
+const inOneLine = (text: string): string => text.replace(/[\r\n\u2028\u2029]+/g, ' ').trim();
 
 function linked(words: string, link: AnswerLink | null): string {
 	const around = link === null ? null : aroundNumber(words, link.entry);

@@ -13,8 +13,13 @@ const LOOKED_THROUGH = 50;
 const METADATA_EVENT = 'lugbook_answer';
 const BLOCK_ID = 'lugbook-answer-';
 
-/** What people typed opens no page of somebody else's. */
-export const NO_PREVIEWS = { unfurl_links: false, unfurl_media: false };
+/**
+ * Nothing becomes a link or a mention that is not one of the blocks. Said on posts and edits alike: an edit that does not
+ * say it is read by other rules than a post (docs.slack.dev/reference/methods/chat.update).
+ */
+export const AS_WRITTEN = { parse: 'none', link_names: false } as const;
+/** The same of a new message, which opens no page of somebody else's either. */
+export const NEW_AS_WRITTEN = { ...AS_WRITTEN, unfurl_links: false, unfurl_media: false } as const;
 
 /** What became of a call that failed. */
 type Failure =
@@ -102,7 +107,7 @@ export async function postOnce(
 					text: body.text,
 					blocks: marked(body.blocks, post.id),
 					metadata,
-					...NO_PREVIEWS,
+					...NEW_AS_WRITTEN,
 				}),
 			);
 			if (typeof answer.ts !== 'string') throw new Error('the platform answered a post without a ts');
@@ -141,7 +146,7 @@ export async function sayAlone(
 	for (let tries = 0; ; ) {
 		try {
 			const { text, blocks } = body;
-			await repeatedlyWhileBusy(() => client.chat.postEphemeral({ ...where, text, blocks }));
+			await repeatedlyWhileBusy(() => client.chat.postEphemeral({ ...where, text, blocks, ...AS_WRITTEN }));
 			return;
 		} catch (error) {
 			if (failureOf(error).kind !== 'unsure' || tries >= TRIES_AGAIN) throw error;

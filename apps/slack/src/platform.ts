@@ -14,7 +14,7 @@ import {
 	type Way,
 } from '@lugbook/chat';
 import type { webApi } from '@slack/bolt';
-import { repeatedly } from './calls.js';
+import { AS_WRITTEN, repeatedly } from './calls.js';
 import type { People } from './people.js';
 import { asPost, pagesOf, struckPage } from './render.js';
 import { isPrivate, placeSchema, type SlackPlace, SlackWay } from './show.js';
@@ -72,7 +72,7 @@ export class SlackPlatform implements Platform {
 		const link = url === null || instead == null ? null : { entry: instead, url };
 		const [first] = stands ? pagesOf(reply, assumedInputs(reply.answer)) : [struckPage(reply, text, link)];
 		if (first === undefined) return;
-		await repeatedly(() => client.chat.update({ channel, ts: message, ...asPost(first) }));
+		await repeatedly(() => client.chat.update({ channel, ts: message, ...asPost(first), ...AS_WRITTEN }));
 	}
 
 	/** @returns the address of a message for those who read `from`; null where it is private or can't be told */

@@ -155,7 +155,8 @@ function controls(
 	assumed: readonly { value: string; label: string }[],
 ): { readonly blocks: types.KnownBlock[]; readonly characters: number } {
 	const buttons = reply.buttons
-		.filter((button) => button.value.length <= BUTTON_VALUE_CHARACTERS_MAX)
+		// A longer value could not come back whole, and a button without a word is refused with its message.
+		.filter(({ label, value }) => value.length <= BUTTON_VALUE_CHARACTERS_MAX && label.trim() !== '')
 		.slice(0, BUTTONS_PER_ROW_MAX)
 		.map(
 			(button, at): types.Button => ({
@@ -191,7 +192,8 @@ export function asPost({ text, blocks }: Page): { text: string; blocks: types.Kn
 
 /** A page of one sentence. */
 export function textPage(text: string): Page {
-	return { text: inert(text), blocks: [], folded: false };
+	const blocks = [plainLine(shortened(text, BLOCK_CHARACTERS_MAX))];
+	return { text: inert(shortened(text, FALLBACK_CHARACTERS_MAX / 5)), blocks, folded: false };
 }
 
 /** The page without blocks, for when the platform refuses the blocks. */

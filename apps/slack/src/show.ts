@@ -10,7 +10,17 @@ import {
 } from '@lugbook/chat';
 import type { webApi } from '@slack/bolt';
 import { z } from 'zod';
-import { failureOf, marked, NO_PREVIEWS, postOnce, refusalOf, repeatedly, sayAlone, wait } from './calls.js';
+import {
+	AS_WRITTEN,
+	failureOf,
+	marked,
+	NEW_AS_WRITTEN,
+	postOnce,
+	refusalOf,
+	repeatedly,
+	sayAlone,
+	wait,
+} from './calls.js';
 import { ALT_TEXT_CHARACTERS_MAX, FILE_BYTES_MAX, POSTS_PER_RESPONSE_URL_MAX } from './limits.js';
 import { asPost, bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
 
@@ -84,12 +94,12 @@ export class SlackWay implements Way {
 		const page = asPost(textPage(text));
 		try {
 			if (this.#progress !== null) {
-				await this.client.chat.update({ channel, ts: this.#progress, ...page });
+				await this.client.chat.update({ channel, ts: this.#progress, ...page, ...AS_WRITTEN });
 				this.#isProgressOurs = true;
 				return null;
 			}
 			const place = { channel, ...(thread === null ? {} : { thread_ts: thread }) };
-			const { ts } = await this.client.chat.postMessage({ ...place, ...page, ...NO_PREVIEWS });
+			const { ts } = await this.client.chat.postMessage({ ...place, ...page, ...NEW_AS_WRITTEN });
 			if (typeof ts !== 'string') throw new Error('the platform answered a post without a ts');
 			this.#progress = ts;
 			this.#isProgressOurs = true;
@@ -121,7 +131,7 @@ export class SlackWay implements Way {
 			}
 			return { channel, message: null };
 		}
-		const ts = (await this.#asProgress(first)) ?? (await this.#toChannel(first, 0, thread, mayBeShown));
+		const ts = (await this.#asProgress(first, '0')) ?? (await this.#toChannel(first, 0, thread, mayBeShown));
 		// What is long stands below the answer; the page is there, so what fails now is told and not thrown.
 		const below = thread ?? ts;
 		try {
@@ -140,7 +150,7 @@ export class SlackWay implements Way {
 
 	async tell(text: string): Promise<void> {
 		const page = textPage(text);
-		if (this.#isProgressOurs && (await this.#asProgress(page)) !== null) return;
+		if (this.#isProgressOurs && (await this.#asProgress(page, text)) !== null) return;
 		if (!this.#isPrivate) return await this.#toAsker(page, text);
 		const { channel, thread, delivery } = this.place;
 		await postOnce(this.client, { channel, thread, id: `${delivery} ${text}`, ...page }, false, notedAgain);
@@ -149,16 +159,20 @@ export class SlackWay implements Way {
 	/**
 	 * Turns the message that says how far the work has come into the page. That may be repeated without harm, so it is
 	 * also right where the page may stand there already.
+	 * @param part which piece of what is said this is
 	 * @returns its ts, or null where there is none to turn
 	 */
-	async #asProgress(page: Page): Promise<string | null> {
+	async #asProgress(page: Page, part: string): Promise<string | null> {
 		const ts = this.#progress;
 		if (ts === null) return null;
 		const { channel, delivery } = this.place;
 		const update = async ({ text, blocks }: Page) => {
 			await wait(Math.max(0, this.#pauseUntilMs - performance.now()));
 			await repeatedly(() =>
-				this.client.chat.update({ channel, ts, text, blocks: marked(blocks, `${delivery} 0`) }),
+				this.client.chat.update({
+					...{ channel, ts, text, blocks: marked(blocks, `${delivery} ${part}`) },
+					...AS_WRITTEN,
+				}),
 			);
 		};
 		this.#progress = null;
@@ -255,7 +269,7 @@ export class SlackWay implements Way {
 				body: JSON.stringify({
 					text: page.text,
 					blocks: marked(page.blocks, id),
-					...NO_PREVIEWS,
+					...NEW_AS_WRITTEN,
 					replace_original: false,
 					response_type: responseType,
 					...(thread === null ? {} : { thread_ts: thread }),

@@ -2,6 +2,10 @@
  * Waiting for something to become true without polling: every change of a stand-in's state calls `changed`,
  * and each waiter looks again.
  */
+
+/** A condition that is waited for comes when the machine gets to it [ms]. */
+export const PATIENCE_MS = 30_000;
+
 export class Watch {
 	private readonly waiters = new Set<() => void>();
 
@@ -14,7 +18,7 @@ export class Watch {
 	 * @param what named in the error when nothing came in time; a function is asked only then
 	 * @param timeoutMs how long to wait [ms]
 	 */
-	until<T>(what: string | (() => string), look: () => T | undefined, timeoutMs = 5000): Promise<T> {
+	until<T>(what: string | (() => string), look: () => T | undefined, timeoutMs = PATIENCE_MS): Promise<T> {
 		const found = look();
 		if (found !== undefined) return Promise.resolve(found);
 		return new Promise((resolve, reject) => {

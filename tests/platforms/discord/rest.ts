@@ -138,7 +138,7 @@ export class Rest {
 				return this.openDm(stringOf(body.recipient_id));
 			case 'commands.get':
 				if (second !== '' && second !== this.at.guildId) return refusals.missingAccess;
-				return { status: 200, body: this.commands.get(second || 'global') ?? [] };
+				return { status: 200, body: (this.commands.get(second || 'global') ?? []).map(asGivenBack) };
 			case 'commands.put':
 				return this.putCommands(first, second, arrayOf(request.body).map(objectOf));
 			case 'commands.post': {
@@ -311,4 +311,33 @@ export class Rest {
 		});
 		return { status: 201, body: data };
 	}
+}
+
+/**
+ * A command as the platform gives it back (interactions/application-commands.mdx, "Application Command Structure"):
+ * with fields that nobody sent. That `false` and empty lists are left out is from memory.
+ */
+function asGivenBack(command: JsonObject): JsonObject {
+	return {
+		...withoutDefaults(command),
+		dm_permission: true,
+		contexts: null,
+		integration_types: [0],
+		nsfw: false,
+		name_localizations: null,
+		description_localizations: null,
+	};
+}
+
+function withoutDefaults(option: JsonObject): JsonObject {
+	const said = Object.entries(option).filter(
+		([, value]) => value !== false && !(Array.isArray(value) && value.length === 0),
+	);
+	return Object.fromEntries(
+		said.map(([name, value]) =>
+			name === 'options'
+				? [name, arrayOf(value).map((one) => withoutDefaults(objectOf(one)))]
+				: [name, value],
+		),
+	);
 }

@@ -15,6 +15,8 @@ interface DiscordShopOptions {
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
 	readonly progressEveryMs?: number;
+	/** where the commands are offered; null for every server, the stand-in's own unless said */
+	readonly guildId?: string | null;
 	/** another way to handle messages */
 	readonly handle?: (chat: Chat) => Chat['handle'];
 }
@@ -42,7 +44,7 @@ export async function discordBotOn(
 	return await startDiscordBot({
 		settings: {
 			token: options.token ?? discord.botToken,
-			guildId: discord.guildId,
+			guildId: options.guildId === undefined ? discord.guildId : options.guildId,
 			apiUrl: discord.apiUrl,
 			shards: null,
 			host: '127.0.0.1',

@@ -13,7 +13,7 @@ import {
 	sendHalf,
 } from '../common/http.js';
 import { arrayOf, type JsonObject, objectOf, parseJson, stringOf } from '../common/json.js';
-import { pause, Watch } from '../common/watch.js';
+import { PATIENCE_MS, pause, Watch } from '../common/watch.js';
 import { refusals } from './errors.js';
 import type { Problem } from './form-errors.js';
 import { Gateway, type GatewayEvent, Intent } from './gateway.js';
@@ -354,7 +354,7 @@ export class DiscordStandIn {
 	/** Waits for a message of the bot, anywhere, that fulfils the condition on its readable text. */
 	waitForMessage(
 		condition: RegExp | ((text: string, message: DiscordMessage) => boolean),
-		timeoutMs = 5000,
+		timeoutMs = PATIENCE_MS,
 	): Promise<DiscordMessage> {
 		const fits = (message: DiscordMessage) => {
 			const text = readable(message);
@@ -368,7 +368,7 @@ export class DiscordStandIn {
 		);
 	}
 
-	waitForCall(route: string, timeoutMs = 5000): Promise<RestCall> {
+	waitForCall(route: string, timeoutMs = PATIENCE_MS): Promise<RestCall> {
 		return this.watch.until(`a call of ${route}`, () => this.calls(route)[0], timeoutMs);
 	}
 
@@ -452,7 +452,7 @@ export class DiscordStandIn {
 	}
 
 	/** Waits until the interaction's message says something other than that the bot is thinking. */
-	settled(interaction: DiscordInteraction, timeoutMs = 5000): Promise<DiscordMessage> {
+	settled(interaction: DiscordInteraction, timeoutMs = PATIENCE_MS): Promise<DiscordMessage> {
 		const look = () => this.interactions.settled(interaction);
 		return this.watch.until('the answer to an interaction', look, timeoutMs);
 	}

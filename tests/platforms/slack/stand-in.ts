@@ -12,7 +12,7 @@ import {
 	sendHalf,
 } from '../common/http.js';
 import { isObject, type JsonObject, objectOf, parseJson, stringOf } from '../common/json.js';
-import { pause, Watch } from '../common/watch.js';
+import { PATIENCE_MS, pause, Watch } from '../common/watch.js';
 import { type DeliveryOptions, type DeliveryResult, HttpDelivery } from './http-delivery.js';
 import { judgeMessage, judgeSuggestions, judgeView, type Verdict } from './limits.js';
 import {
@@ -276,7 +276,7 @@ export class SlackStandIn {
 	/** Waits for a message of the bot, anywhere, that fulfils the condition on its readable text. */
 	waitForMessage(
 		condition: RegExp | ((text: string, message: SlackMessage) => boolean),
-		timeoutMs = 5000,
+		timeoutMs = PATIENCE_MS,
 	): Promise<SlackMessage> {
 		const fits = (message: SlackMessage) => {
 			const text = readable(message);
@@ -290,15 +290,15 @@ export class SlackStandIn {
 		);
 	}
 
-	waitForCall(method: string, timeoutMs = 5000): Promise<SlackCall> {
+	waitForCall(method: string, timeoutMs = PATIENCE_MS): Promise<SlackCall> {
 		return this.watch.until(`a call of ${method}`, () => this.calls(method)[0], timeoutMs);
 	}
 
-	waitForModal(user = 'U01', timeoutMs = 5000): Promise<OpenView> {
+	waitForModal(user = 'U01', timeoutMs = PATIENCE_MS): Promise<OpenView> {
 		return this.watch.until(`a modal before ${user}`, () => this.views.current(user), timeoutMs);
 	}
 
-	waitForHome(user = 'U01', timeoutMs = 5000): Promise<JsonObject> {
+	waitForHome(user = 'U01', timeoutMs = PATIENCE_MS): Promise<JsonObject> {
 		return this.watch.until(`a Home tab for ${user}`, () => this.views.homes.get(user), timeoutMs);
 	}
 
