@@ -212,8 +212,10 @@ async function runSlack(mode: 'http' | 'socket', all: readonly Schedule<SlackEve
 				const texts = slack.workspace.messages
 					.filter((message) => message.channel === channel)
 					.map(slackText);
+				const calls = slack.calls().filter(({ args }) => args.channel === channel);
+				const what = calls.map(({ atMs, method, answer }) => `${atMs} ${method} ${answer.error ?? 'ok'}`);
 				wrong.push(
-					`${one.kind} ${one.currentA} A of ${channel} shown ${shown.length} times: ${texts.join(' / ')}`,
+					`${one.kind} ${one.currentA} A of ${channel} shown ${shown.length} times: ${texts.join(' / ')}; ${what.join(', ')}`,
 				);
 			}
 		}
