@@ -18,6 +18,7 @@ const sqlite = DIALECTS.filter(({ title }) => title === 'SQLite');
 
 test.each(sqlite)(
 	'$title: what was acknowledged before a write was cut is there, and no half of another',
+	{ timeout: 300_000 },
 	async ({ fresh }) => {
 		let most = 0;
 		for (const largestFileKiB of LIMITS_KIB) {

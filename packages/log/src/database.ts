@@ -11,8 +11,10 @@ export interface Head {
 export interface Database {
 	readonly kind: 'sqlite' | 'postgres';
 	readonly db: Kysely<Tables>;
-	/** Writes with the same key are let through one at a time. */
+	/** Writes with the same key are let through one at a time, or together. */
 	writeKey(shop: string): string;
+	/** How many waiting writes of a key may go into one transaction. */
+	readonly writesPerCommit: number;
 	/** Reads the head of a shop so that no other writer can read it before this transaction ends. */
 	lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null>;
 	indexWords(

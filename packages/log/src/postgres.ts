@@ -51,6 +51,8 @@ async function commitsOnDisk(client: pg.ClientBase): Promise<void> {
 
 class PostgresDatabase implements Database {
 	readonly kind = 'postgres';
+	/** Its server gathers the commits of its connections; several writes in one would take each other's locks in any order. */
+	readonly writesPerCommit = 1;
 	readonly db: Kysely<Tables>;
 	readonly toLogError = toLogError;
 	readonly #pool: pg.Pool;

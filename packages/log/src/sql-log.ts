@@ -38,12 +38,12 @@ import {
 	type TreeHead,
 	treeHead,
 } from './proofs.js';
-import { WriteQueue } from './queue.js';
-import { mayPass, retrying } from './retry.js';
+import { retrying } from './retry.js';
 import { type EntryRow, entryWhere, headOf, peopleOf, toEntry } from './rows.js';
 import type { Tables } from './tables.js';
 import { type VerifyReport, verifyShop } from './verify.js';
 import { indexedWordsOf } from './words.js';
+import { Writes } from './writes.js';
 
 /** Entries that `fold` holds in memory at a time. */
 const FOLD_PAGE = 200;
@@ -60,7 +60,7 @@ export class SqlLog implements Log {
 	readonly #db: Kysely<Tables>;
 	readonly #patienceMs: number;
 	readonly #searchable: (body: Json) => string;
-	readonly #queue = new WriteQueue();
+	readonly #writes: Writes;
 	#closed = false;
 
 	constructor(database: Database, patienceMs: number, searchable: (body: Json) => string) {
@@ -68,6 +68,7 @@ export class SqlLog implements Log {
 		this.#db = database.db;
 		this.#patienceMs = patienceMs;
 		this.#searchable = searchable;
+		this.#writes = new Writes(database, patienceMs);
 	}
 
 	async append(given: NewEntry): Promise<{ entry: Entry; repeated: boolean }> {
@@ -370,7 +371,7 @@ export class SqlLog implements Log {
 	async close(): Promise<void> {
 		if (this.#closed) return;
 		this.#closed = true;
-		await this.#queue.idle();
+		await this.#writes.idle();
 		await this.#database.close();
 	}
 
@@ -386,15 +387,7 @@ export class SqlLog implements Log {
 
 	async #write<T>(shop: string, task: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
 		this.#assertOpen();
-		const deadlineMs = Date.now() + this.#patienceMs;
-		return await this.#queue.run(this.#database.writeKey(shop), async (failureBefore) => {
-			// Who stood behind a writer that gave up has waited as long: all who wait are told at about the same time.
-			if (mayPass(failureBefore) && Date.now() >= deadlineMs) throw failureBefore;
-			return await retrying(this.#database, deadlineMs, () =>
-				// Each statement must see what the holder of the lock before us wrote, whatever the server's default.
-				this.#db.transaction().setIsolationLevel('read committed').execute(task),
-			);
-		});
+		return await this.#writes.run(shop, task);
 	}
 
 	#assertOpen(): void {

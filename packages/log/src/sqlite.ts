@@ -33,6 +33,9 @@ import { isPrefix } from './words.js';
 /** SQLite waits for a lock on the thread that runs the bot, so it may only wait shortly; we wait between tries. */
 const BLOCKING_WAIT_MS = 20;
 
+/** Each takes about a millisecond in which nobody else of this process gets a turn. */
+const WRITES_PER_COMMIT = 16;
+
 /**
  * Kysely starts every transaction with a plain `begin`, which takes the write lock only at the first write.
  * Two processes that both read and then write would so get SQLITE_BUSY_SNAPSHOT, which no waiting cures.
@@ -205,6 +208,7 @@ async function makeDurable(
 
 class SqliteDatabase implements Database {
 	readonly kind = 'sqlite';
+	readonly writesPerCommit = WRITES_PER_COMMIT;
 	readonly db: Kysely<Tables>;
 	readonly toLogError = toLogError;
 	readonly #database: BetterSqlite3.Database;
