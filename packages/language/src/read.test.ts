@@ -1,5 +1,6 @@
 import { defaultContext } from '@lugbook/core';
 import { describe, expect, test } from 'vitest';
+import { describe as describeVan } from './describe/describe.js';
 import { Reader } from './read.js';
 
 const reader = new Reader();
@@ -159,5 +160,19 @@ describe('the same message gives the same reading', () => {
 		expect(reader.read(text, { context: defaultContext })).toEqual(
 			new Reader().read(text, { context: defaultContext }),
 		);
+	});
+});
+
+describe('a bare length', () => {
+	const us = { region: 'us', units: 'us' } as const;
+	const wheelbaseOf = (text: string) =>
+		describeVan(text, us).mentions.flatMap(({ given }) =>
+			given.flatMap(({ name, value }) => (name === 'wheelbaseM' ? [value] : [])),
+		);
+
+	test('is in the unit in which it can be meant', () => {
+		expect(wheelbaseOf('144 wheelbase van, gvwr 9070 lb')).toEqual([expect.closeTo(144 * 0.0254, 6)]);
+		expect(wheelbaseOf('3665 wheelbase van, gvwr 9070 lb')).toEqual([expect.closeTo(3.665, 6)]);
+		expect(wheelbaseOf('12 wheelbase van, gvwr 9070 lb')).toEqual([expect.closeTo(12 * 0.3048, 6)]);
 	});
 });

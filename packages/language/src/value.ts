@@ -16,7 +16,7 @@ export function readingFor(
 	if (element.type !== 'number') return null;
 	if (type.sort === 'count' || type.sort === 'number') return { value: element.value, note: null };
 	if (type.sort === 'quantity') {
-		const unit = habitUnit(field, context);
+		const unit = bareUnit(field, element.value, context);
 		return unit === null
 			? null
 			: {
@@ -35,6 +35,21 @@ export function otherEnd(element: Element, { type, meta }: Field): number | null
 	if (element.type !== 'quantity' || !element.range || type.sort !== 'quantity') return null;
 	if (meta.worseEnd !== null || !/^(?:temperature|charge)$/.test(type.kind)) return null;
 	return element.low.find(({ kind }) => kind === type.kind)?.value ?? null;
+}
+
+/** Units of a bare length that is out of the field's range in the usual one, by habit. */
+const otherLengths = { us: ['in', 'ft', 'mm', 'cm'], metric: ['cm', 'mm', 'in'] } as const;
+
+/** The unit of a bare number: the usual one, or the one in which a length can be meant ("144 wheelbase": inches). */
+function bareUnit(field: Field, figure: number, context: Context): string | null {
+	const usual = habitUnit(field, context);
+	const { type } = field;
+	if (usual === null || type.sort !== 'quantity' || type.kind !== 'length') return usual;
+	const isIn = (unit: string) => {
+		const value = toBase(type.kind, figure, unit);
+		return value >= type.min && value <= type.max;
+	};
+	return [usual, ...otherLengths[context.units]].find(isIn) ?? usual;
 }
 
 /** The unit in which somebody of this habit means a bare number. */

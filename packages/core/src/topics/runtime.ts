@@ -134,6 +134,8 @@ const fields = {
 		yes: [
 			'overnight',
 			'over night',
+			'overnite',
+			'all nite',
 			'all night',
 			'all night long',
 			'through the night',
