@@ -164,7 +164,7 @@ describe('the same message gives the same reading', () => {
 });
 
 describe('a bare length', () => {
-	const us = { region: 'us', units: 'us' } as const;
+	const us = { ...defaultContext, region: 'us', units: 'us' } as const;
 	const wheelbaseOf = (text: string) =>
 		describeVan(text, us).mentions.flatMap(({ given }) =>
 			given.flatMap(({ name, value }) => (name === 'wheelbaseM' ? [value] : [])),
