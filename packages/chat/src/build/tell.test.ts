@@ -55,6 +55,7 @@ describe('told in words without a command', () => {
 
 	test('without a build it says where to put it', async () => {
 		expect((await say(van)).answer.headline).toMatch(/^That tells of a van\. No build is chosen/);
+		expect(await words(`/build describe ${van}`)).toContain(`Then send this again:\n/build describe ${van}`);
 	});
 
 	test('no example question of any topic is taken for one', async () => {

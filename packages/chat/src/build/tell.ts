@@ -22,7 +22,10 @@ export const noBuild = 'No build is chosen for this channel. Say "/build use NAM
 /** "/build describe TEXT": a description where it tells of the van, a correction where it puts one right. */
 export async function tellBuild(turn: Turn, text: string): Promise<Reply> {
 	const build = await turn.build();
-	if (build === null) return listed(noBuild, 'asker');
+	// A command's own words stand nowhere once it is refused: they are given back, to be sent again.
+	if (build === null) {
+		return listed([noBuild, 'Then send this again:', `/build describe ${text}`].join('\n'), 'asker');
+	}
 	const before = await buildNamed(turn.log, turn.incoming.shop, build);
 	const description = describe(text, turn.context());
 	if (description.tooLong)

@@ -161,6 +161,7 @@ export const german: Phrasebook = {
 	'I found no equipment in that.': 'Darin habe ich keine Ausrüstung gefunden.',
 	'No build is chosen for this channel. Say "/build use NAME".':
 		'Für diesen Kanal ist kein Ausbau gewählt. Sag "/build use NAME".',
+	'Then send this again:': 'Dann das hier noch einmal senden:',
 	'That tells of a van. {0}': 'Das beschreibt ein Fahrzeug. {0}',
 	'That description is too long for me: send it in two parts.':
 		'Diese Beschreibung ist mir zu lang: in zwei Teilen senden.',

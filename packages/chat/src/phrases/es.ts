@@ -161,6 +161,7 @@ export const spanish: Phrasebook = {
 	'I found no equipment in that.': 'No he encontrado ningún equipo en eso.',
 	'No build is chosen for this channel. Say "/build use NAME".':
 		'Este canal no tiene proyecto elegido. Di "/build use NAME".',
+	'Then send this again:': 'Después vuelve a enviar esto:',
 	'That tells of a van. {0}': 'Eso describe una furgoneta. {0}',
 	'That description is too long for me: send it in two parts.':
 		'Esa descripción es demasiado larga para mí: envíala en dos partes.',
