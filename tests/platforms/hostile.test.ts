@@ -22,6 +22,7 @@ const RUNS = 1000;
 const PATIENCE = { timeout: 60_000 };
 const silent = { info() {}, warn() {}, error() {} };
 const leads = { people: new Set<string>(), roles: new Set<string>() };
+const always = async () => {};
 const shopAt = { channel: 'C01', message: '1.000001' };
 
 const part: fc.Arbitrary<Part> = fc.record({
@@ -134,11 +135,11 @@ describe('each request that is made', () => {
 				await way.progress(progress);
 				await way.progress(mark);
 				await way.tell(told);
-				await way.show(reply, false);
-				await platform.way(client, { ...place, channel: 'DU01' }).show(reply, true);
+				await way.show(reply, false, always);
+				await platform.way(client, { ...place, channel: 'DU01' }).show(reply, true, always);
 				const byUrl = platform.way(client, { ...place, responseUrl: 'http://127.0.0.1:1/r' });
 				await byUrl.tell(told);
-				await byUrl.show({ ...reply, audience: 'asker' }, false);
+				await byUrl.show({ ...reply, audience: 'asker' }, false, always);
 				const text = `replaced by No. 2 (${mark})`;
 				await platform.mark(
 					{ shop: 'slack:T1', ...shopAt },
@@ -239,14 +240,16 @@ describe('each request that is made', () => {
 				await way.progress(progress);
 				await way.progress(mark);
 				await way.tell(told);
-				await way.show(reply, false);
-				await platform.way({ ...place, interaction: { applicationId: '1', token: 't' } }).show(reply, false);
+				await way.show(reply, false, always);
+				await platform
+					.way({ ...place, interaction: { applicationId: '1', token: 't' } })
+					.show(reply, false, always);
 				for (const steps of [['show'], ['progress', 'show'], ['progress', 'tell'], ['tell', 'show']]) {
 					const answered = new InteractionWay(interaction(), platform.way(place), () => {}, 60_000);
 					for (const step of steps) {
 						if (step === 'progress') await answered.progress(progress);
 						else if (step === 'tell') await answered.tell(told);
-						else await answered.show(reply, false);
+						else await answered.show(reply, false, always);
 					}
 					answered.release();
 				}

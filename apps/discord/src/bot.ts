@@ -2,7 +2,7 @@
 
 import type { AddressInfo } from 'node:net';
 import { type Conversation, closedServer, Desk, errorFacts, type Service, serveService } from '@lugbook/chat';
-import { Client, Events, GatewayIntentBits, Partials } from 'discord.js';
+import { Client, Events, GatewayIntentBits, Options, Partials } from 'discord.js';
 import { listen } from './listeners/index.js';
 import type { Logger } from './log.js';
 import { DiscordPlatform } from './platform.js';
@@ -56,6 +56,8 @@ export async function startDiscordBot({
 		// Private messages come in channels that nothing announced before.
 		partials: [Partials.Channel],
 		allowedMentions: NO_MENTIONS,
+		// Nothing here goes back to an earlier message by the library's memory, which would keep 200 of every channel.
+		makeCache: Options.cacheWithLimits({ ...Options.DefaultMakeCacheSettings, MessageManager: 0 }),
 		rest: {
 			retries: RETRIES,
 			timeout: CALL_TIMEOUT_MS,

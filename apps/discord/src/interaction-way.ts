@@ -1,6 +1,14 @@
 /** The answer to an interaction while it is fresh. */
 
-import { assumedInputs, type FileRoom, type LoadedReply, type ShownAt, type Way } from '@lugbook/chat';
+import {
+	assumedInputs,
+	type FileRoom,
+	type LoadedReply,
+	type ShownAt,
+	type StillOurs,
+	TakenOver,
+	type Way,
+} from '@lugbook/chat';
 import {
 	type ChatInputCommandInteraction,
 	DiscordAPIError,
@@ -68,9 +76,9 @@ export class InteractionWay implements Way {
 		clearTimeout(this.#timer);
 	}
 
-	async show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt> {
+	async show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt> {
 		clearTimeout(this.#timer);
-		if (mayBeShown) return await this.otherwise.show(reply, true);
+		if (mayBeShown) return await this.otherwise.show(reply, true, stillOurs);
 		const channel = this.interaction.channelId ?? '';
 		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
@@ -82,15 +90,17 @@ export class InteractionWay implements Way {
 			if (!isGone(error)) throw error;
 			this.warn(error, 'the platform did not take the interaction any more; answered in the channel');
 			// An earlier try of the same response may have got through all the same.
-			return await this.otherwise.show(reply, true);
+			return await this.otherwise.show(reply, true, stillOurs);
 		}
 		try {
 			for (const page of others) {
+				await stillOurs();
 				await this.interaction.followUp(
 					flags === undefined ? asMessage(page) : { ...asMessage(page), flags },
 				);
 			}
 		} catch (error) {
+			if (error instanceof TakenOver) throw error;
 			this.warn(error, 'part of an answer could not be shown');
 			await this.tell('Part of the answer could not be shown: ask for it again by its number.').catch(
 				() => undefined,

@@ -4,7 +4,14 @@
  * gives back the first message in place of a second, for some minutes. After that the bot looks for it in the channel.
  */
 
-import { assumedInputs, type FileRoom, type LoadedReply, type ShownAt, type Way } from '@lugbook/chat';
+import {
+	assumedInputs,
+	type FileRoom,
+	type LoadedReply,
+	type ShownAt,
+	type StillOurs,
+	type Way,
+} from '@lugbook/chat';
 import { DiscordAPIError, MessageFlags, type REST, Routes } from 'discord.js';
 import { z } from 'zod';
 import { CONTENT_CHARACTERS_MAX, FILE_BYTES_MAX, FILES_MAX, REQUEST_BYTES_MAX } from './limits.js';
@@ -106,7 +113,7 @@ export class RestWay implements Way {
 		return { ...this.place, progress: message };
 	}
 
-	async show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt> {
+	async show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt> {
 		const { channel, interaction, sinceMs } = this.place;
 		const pages = pagesOf(reply, assumedInputs(reply.answer));
 		if (interaction !== null && reply.audience === 'asker') await this.#takeBackProgress();
@@ -128,7 +135,10 @@ export class RestWay implements Way {
 		const { message } = this.place;
 		const isAnswer = ({ message_reference: at }: Sent) => message !== null && at?.message_id === message;
 		const { id } = inProgress ?? there?.find(isAnswer) ?? (await sent(first, '0'));
-		for (const [at, page] of others.entries()) await sent(page, `${at + 1}`);
+		for (const [at, page] of others.entries()) {
+			await stillOurs();
+			await sent(page, `${at + 1}`);
+		}
 		return { channel, message: id };
 	}
 

@@ -77,6 +77,8 @@ export interface Post {
 	readonly id: string;
 	readonly text: string;
 	readonly blocks: types.KnownBlock[];
+	/** asked before each try; ends it by what it throws */
+	readonly stillOurs?: () => Promise<void>;
 }
 
 /**
@@ -100,6 +102,7 @@ export async function postOnce(
 			if (typeof found === 'object') return found.ts;
 			if (found === 'unknown') body = again(post);
 		}
+		await post.stillOurs?.();
 		try {
 			const answer = await repeatedlyWhileBusy(() =>
 				client.chat.postMessage({

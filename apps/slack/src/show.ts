@@ -6,6 +6,8 @@ import {
 	type LoadedFile,
 	type LoadedReply,
 	type ShownAt,
+	type StillOurs,
+	TakenOver,
 	type Way,
 } from '@lugbook/chat';
 import type { webApi } from '@slack/bolt';
@@ -118,28 +120,35 @@ export class SlackWay implements Way {
 		}
 	}
 
-	async show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt> {
+	async show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt> {
 		const { channel, thread } = this.place;
 		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
 		if (reply.audience === 'asker' && !this.#isPrivate) {
 			await this.#takeBackProgress();
-			for (const [at, page] of [first, ...others].entries()) await this.#toAsker(page, `${at}`);
+			for (const [at, page] of [first, ...others].entries()) {
+				await stillOurs();
+				await this.#toAsker(page, `${at}`);
+			}
 			// A file would be seen by the whole channel.
 			if ((reply.files ?? []).length > 0) {
 				await this.tell('The file is for you alone: ask me in a direct message, and I send it there.');
 			}
 			return { channel, message: null };
 		}
-		const ts = (await this.#asProgress(first, '0')) ?? (await this.#toChannel(first, 0, thread, mayBeShown));
+		const ts =
+			(await this.#asProgress(first, '0')) ??
+			(await this.#toChannel(first, 0, thread, mayBeShown, stillOurs));
 		// What is long stands below the answer; the page is there, so what fails now is told and not thrown.
 		const below = thread ?? ts;
 		try {
 			for (const [at, page] of others.entries()) {
-				await this.#toChannel(page, at + 1, page.folded ? below : thread, mayBeShown);
+				await this.#toChannel(page, at + 1, page.folded ? below : thread, mayBeShown, stillOurs);
 			}
+			await stillOurs();
 			await this.#files(reply.files ?? [], below);
 		} catch (error) {
+			if (error instanceof TakenOver) throw error;
 			this.warn(error, 'part of an answer could not be shown');
 			await this.tell('Part of the answer could not be shown: ask for it again by its number.').catch(
 				() => undefined,
@@ -213,9 +222,11 @@ export class SlackWay implements Way {
 		at: number,
 		thread: string | null,
 		mayBeShown: boolean,
+		stillOurs: StillOurs,
 	): Promise<string | null> {
 		const { channel, delivery } = this.place;
-		const post = { channel, thread, id: `${delivery} ${at}`, text: page.text, blocks: page.blocks };
+		const { text, blocks } = page;
+		const post = { channel, thread, id: `${delivery} ${at}`, text, blocks, stillOurs };
 		try {
 			return await postOnce(this.client, post, mayBeShown, notedAgain);
 		} catch (error) {

@@ -57,12 +57,22 @@ export class BotProcess {
 		return this.#child.exitCode === null && this.#child.signalCode === null;
 	}
 
+	/** The process stands still, as on a machine that is asleep, until it goes on. */
+	standStill(): void {
+		this.#child.kill('SIGSTOP');
+	}
+
+	goOn(): void {
+		this.#child.kill('SIGCONT');
+	}
+
 	async kill(): Promise<void> {
 		this.#child.kill('SIGKILL');
 		await this.#ended;
 	}
 
 	async stop(): Promise<void> {
+		this.goOn();
 		this.#child.stdin?.end();
 		const timer = setTimeout(() => this.#child.kill('SIGKILL'), 15_000);
 		await this.#ended;

@@ -6,7 +6,7 @@ import { type Chat, openChat } from '../chat.js';
 import { forgetPerson } from '../forget.js';
 import type { Reply } from '../message.js';
 import { plainText } from '../render/plain.js';
-import { type Asked, Desk, type DeskOptions, type Platform, type Way } from './desk.js';
+import { type Asked, Desk, type DeskOptions, type Platform, type StillOurs, type Way } from './desk.js';
 import type { LoadedReply } from './files.js';
 
 const QUESTION = '40A 12V 15 ft';
@@ -60,7 +60,7 @@ class Place implements Way {
 		return null;
 	}
 
-	async show(reply: Reply, mayBeShown: boolean) {
+	async show(reply: Reply, mayBeShown: boolean, _?: StillOurs) {
 		if (isDown) throw new Error('nobody listens');
 		const known = channel.findIndex((text) => text.startsWith(`${this.delivery}: `));
 		if (mayBeShown && known >= 0) return { channel: 'c1', message: `m${known}` };
@@ -450,6 +450,113 @@ test('an answer of one person is shared with the channel', async () => {
 	expect(said.at(-1)).toMatch(/in the channel already/);
 	await desk.share(one, 99, new Place(one.delivery));
 	expect(said.at(-1)).toMatch(/failed on my side/);
+});
+
+describe('a process that stood still for longer than its lease', () => {
+	/** Another process takes over what this one held, and shows it. */
+	async function another(): Promise<void> {
+		nowMs += 10_001;
+		const other = openDesk();
+		await other.sweep();
+		await other.settled();
+	}
+	/** A desk whose work is held up so, and then ends as said. */
+	const heldUp = (end: (incoming: Parameters<Chat['handle']>[0]) => ReturnType<Chat['handle']>) =>
+		openDesk({
+			chat: {
+				...conversation(),
+				handle: async (incoming) => {
+					await another();
+					return await end(incoming);
+				},
+			},
+		});
+
+	test.each([
+		['a question', 'ask', QUESTION],
+		['what is not kept', 'build', 'list'],
+	] as const)('before its answer was worked out, to %s: does not show it again', async (_, command, text) => {
+		await ask(
+			heldUp((incoming) => chat.handle(incoming)),
+			text,
+			{ command },
+		);
+		expect([...channel, ...said]).toHaveLength(1);
+	});
+
+	test('and then fails: does not tell so, as the answer is there', async () => {
+		await ask(
+			heldUp(() => Promise.reject(new Error('too late'))),
+			QUESTION,
+		);
+		expect(channel).toHaveLength(1);
+		expect(said).toEqual([]);
+	});
+
+	test('in the middle of an answer: leaves the rest, and the trouble with it, to the other', async () => {
+		const pages: string[] = [];
+		class InPages extends Place {
+			override async show(reply: Reply, mayBeShown: boolean, stillOurs: StillOurs) {
+				pages.push('first');
+				await another();
+				await stillOurs();
+				pages.push('second');
+				return await super.show(reply, mayBeShown);
+			}
+		}
+		class Cut extends Place {
+			override async show(): Promise<never> {
+				await another();
+				throw new Error('cut');
+			}
+		}
+		const one = asked(QUESTION);
+		await openDesk().receive(one, 'there', new InPages(one.delivery)).done;
+		expect(pages).toEqual(['first']);
+		expect(channel).toHaveLength(1);
+		const two = asked('10A 12V 5 ft');
+		await openDesk().receive(two, 'there', new Cut(two.delivery)).done;
+		expect(channel).toHaveLength(2);
+		expect(said).toEqual([]);
+		await another();
+		expect(channel).toHaveLength(2);
+	});
+
+	test('goes on where nobody took it over meanwhile', async () => {
+		const desk = openDesk({
+			chat: {
+				...conversation(),
+				handle: async (incoming) => {
+					nowMs += 60_000;
+					return await chat.handle(incoming);
+				},
+			},
+		});
+		await ask(desk, QUESTION);
+		expect(channel).toHaveLength(1);
+		const other = openDesk();
+		await other.sweep();
+		await other.settled();
+		expect(channel).toHaveLength(1);
+	});
+
+	test('says no more of how far it is', async () => {
+		const desk = openDesk({
+			progressEveryMs: 5,
+			chat: {
+				...conversation(),
+				handle: async (incoming, progress) => {
+					await another();
+					progress?.('50 %');
+					await new Promise((resolve) => setTimeout(resolve, 50));
+					return await chat.handle(incoming);
+				},
+			},
+		});
+		await ask(desk, QUESTION);
+		expect(channel).toHaveLength(1);
+		expect(said).toEqual([]);
+	});
 });
 
 describe('files', () => {

@@ -47,6 +47,12 @@ export interface MessageAt {
 	readonly message: string;
 }
 
+/** @throws TakenOver where another process has the message now */
+export type StillOurs = () => Promise<void>;
+
+/** Another process took the message over while this one stood still for longer than its lease. */
+export class TakenOver extends Error {}
+
 /** How a reply gets to where the question stood. */
 export interface Way {
 	/** what files go along with a reply */
@@ -60,9 +66,10 @@ export interface Way {
 	/**
 	 * Shows a reply: one message in the channel, what is long below it or beside it.
 	 * @param mayBeShown an earlier try may have got through: look first, where the platform lets us
+	 * @param stillOurs asked before each message; what it throws ends the showing and is thrown on
 	 * @throws when the message did not get there; what could not go along with it is told, not thrown
 	 */
-	show(reply: LoadedReply, mayBeShown: boolean): Promise<ShownAt>;
+	show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt>;
 	/** says something to the asker alone, where the platform can, and in place of what was said of the progress */
 	tell(text: string): Promise<void>;
 }
@@ -100,6 +107,16 @@ export interface DeskOptions {
 	readonly leaseMs?: number;
 	/** how often people hear how far long work has come [ms] */
 	readonly progressEveryMs?: number;
+}
+
+/** How a reply is shown. */
+interface Showing {
+	readonly way: Way;
+	/** an earlier try, here or in another process, may have shown it */
+	readonly mayBeShown: boolean;
+	readonly stillOurs: StillOurs;
+	/** what is said of the progress until then */
+	readonly news?: ProgressNews;
 }
 
 /** Characters of a message and its fields together that are looked at at all. */
@@ -229,7 +246,11 @@ export class Desk {
 					return;
 				}
 				try {
-					await this.#show(shop, { ...reply, audience: 'channel' }, way, false);
+					await this.#show(
+						shop,
+						{ ...reply, audience: 'channel' },
+						{ way, mayBeShown: false, stillOurs: async () => {} },
+					);
 				} catch (error) {
 					await log.setSetting(shop, key, null);
 					throw error;
@@ -358,8 +379,18 @@ export class Desk {
 		const platform = this.#platform.name;
 		const { command, delivery, shop } = asked;
 		if (held !== null) this.#held.add(held);
+		const stillOurs = async () => {
+			if (held !== null && !(await this.#outbox.isOurs(held))) throw new TakenOver('another process has it');
+		};
+		const isLost = async () => held !== null && !(await this.#outbox.isOurs(held).catch(() => true));
+		const leftToOther = () => {
+			this.metrics.count('repeated_total', { platform });
+			this.#log.warn({ command, delivery, shop }, 'another process has taken it over');
+			return true;
+		};
 		const news = new ProgressNews(
 			async (text) => {
+				await stillOurs();
 				const at = await way.progress(text);
 				if (held !== null && at !== null) await this.#outbox.moved(held, at);
 			},
@@ -380,6 +411,7 @@ export class Desk {
 			} catch (error) {
 				await news.end();
 				this.#failed(asked, 'answer', error);
+				if (await isLost()) return leftToOther();
 				// Asked to ask again, the person must not get a late answer as well.
 				if (held !== null) await this.#outbox.shown(held).catch(() => undefined);
 				await way.tell(FAILED);
@@ -390,9 +422,10 @@ export class Desk {
 				this.metrics.count('repeated_total', { platform });
 			} else {
 				try {
-					await this.#present(asked, reply, way, mayBeShown, news);
+					await this.#present(asked, reply, { way, mayBeShown, stillOurs, news });
 				} catch (error) {
 					await news.end();
+					if (error instanceof TakenOver || (await isLost())) return leftToOther();
 					this.#failed(asked, 'show', error);
 					if (held !== null) {
 						// A reply may show the answer of another message: its number is not where this one is kept.
@@ -423,13 +456,7 @@ export class Desk {
 		}
 	}
 
-	async #present(
-		asked: Asked,
-		reply: Reply,
-		way: Way,
-		mayBeShown: boolean,
-		news: ProgressNews,
-	): Promise<void> {
+	async #present(asked: Asked, reply: Reply, how: Showing): Promise<void> {
 		const { shop, channel } = asked;
 		const entry = reply.answer.entry === null ? null : await this.#chat.log.entry(shop, reply.answer.entry);
 		const complete = withButtons(reply, asked, entry?.build ?? null);
@@ -439,9 +466,7 @@ export class Desk {
 			at = await this.#show(
 				shop,
 				notice === null ? complete : { ...complete, parts: [...complete.parts, notice] },
-				way,
-				mayBeShown,
-				news,
+				how,
 			);
 		} catch (error) {
 			if (notice !== null) await this.#notices.giveBack(shop, channel).catch(() => undefined);
@@ -457,14 +482,13 @@ export class Desk {
 	async #show(
 		shop: string,
 		reply: Reply,
-		way: Way,
-		mayBeShown: boolean,
-		news?: ProgressNews,
+		{ way, mayBeShown, stillOurs, news }: Showing,
 	): Promise<MessageAt | null> {
 		// Large files are made as they are read: that is the long work.
 		const whole = await loaded(reply, way.room);
 		await news?.end();
-		const { channel, message } = await way.show(whole, mayBeShown);
+		await stillOurs();
+		const { channel, message } = await way.show(whole, mayBeShown, stillOurs);
 		if (message === null || reply.audience === 'asker') return null;
 		const { entry } = reply.answer;
 		if (entry === null) return { channel, message };

@@ -20,6 +20,8 @@ export {
 	type MessageAt,
 	type Platform,
 	type ShownAt,
+	type StillOurs,
+	TakenOver,
 	type Way,
 } from './desk.js';
 export {

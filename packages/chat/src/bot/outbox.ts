@@ -131,6 +131,15 @@ export class Outbox {
 		for (const key of [...this.#held.keys()]) await this.#inTurn(key, () => this.#renewed(key));
 	}
 
+	/**
+	 * Whether a row is still this process's: another one takes it over once its lease has run out, as while this process
+	 * stood still. Asks the database only where the lease is near its end.
+	 */
+	async isOurs({ key }: Held): Promise<boolean> {
+		await this.#inTurn(key, () => this.#renewed(key));
+		return this.#held.has(key);
+	}
+
 	/** The answer, or what is said of its progress, stands in another place from now on. */
 	async moved({ key }: Held, place: unknown): Promise<void> {
 		await this.#inTurn(key, async () => {
@@ -216,7 +225,7 @@ export class Outbox {
 	async #renewed(key: string): Promise<void> {
 		const own = this.#held.get(key);
 		if (own === undefined || own.row.untilMs - this.nowMs() > this.leaseMs / 2) return;
-		await this.#swap(key, own.text, own.row, this.nowMs() + this.leaseMs);
+		if (!(await this.#swap(key, own.text, own.row, this.nowMs() + this.leaseMs))) this.#held.delete(key);
 	}
 
 	/** Two writes of one row at once would each go by the text before, and the slower one would fail. */
