@@ -3,25 +3,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Chat, openChat, type Reply } from '@lugbook/chat';
 import { afterAll, describe, expect, test } from 'vitest';
+import { type Chain, chain, eu, type Value } from './chain.js';
 import { fahrenheit, ft, gal, inchMm, lb, min, psi } from './corpus/phrasing.js';
+import { tiredChains } from './tired-chains.js';
 
 // A question and what people add to it in its thread (common practice; the conversations are our own). After each
 // message the inputs must be those from before with just the change, whatever was asked in between.
-
-type Value = number | string | boolean | readonly Record<string, number | string>[];
-type Changes = Record<string, Value | null>;
-/** about the answer before: nothing changes */
-type About = 'about';
-type Step = readonly [text: string, changes: Changes | About];
-
-interface Chain {
-	readonly topic: string;
-	readonly steps: readonly Step[];
-	readonly region?: 'us' | 'eu';
-}
-
-const chain = (topic: string, ...steps: Step[]): Chain => ({ topic, steps });
-const eu = (topic: string, ...steps: Step[]): Chain => ({ topic, steps, region: 'eu' });
 
 const chains: readonly Chain[] = [
 	// wire
@@ -556,12 +543,14 @@ async function run(one: Chain, file: string, thread: string, reopen: boolean): P
 	return wrong;
 }
 
+const all = [...chains, ...tiredChains];
+
 describe('follow-ups in a thread', () => {
-	test('there are at least sixty conversations', () => {
-		expect(chains.length).toBeGreaterThanOrEqual(60);
+	test('there are nearly a hundred conversations', () => {
+		expect(all.length).toBeGreaterThanOrEqual(94);
 	});
 
-	test.each(chains.map((one, index) => [`${one.steps[0]?.[0]}, ${index + 1}`, one, index] as const))(
+	test.each(all.map((one, index) => [`${one.steps[0]?.[0]}, ${index + 1}`, one, index] as const))(
 		'%s',
 		async (_, one, index) => {
 			expect(await run(one, 'open.sqlite', `t${index}`, false)).toEqual([]);
@@ -570,7 +559,7 @@ describe('follow-ups in a thread', () => {
 
 	test('go on after a restart on the same log', async () => {
 		const wrong: string[] = [];
-		for (const [index, one] of chains.entries())
+		for (const [index, one] of all.entries())
 			wrong.push(...(await run(one, 'reopened.sqlite', `r${index}`, true)));
 		expect(wrong).toEqual([]);
 	});

@@ -65,6 +65,7 @@ class Filler {
 	}
 
 	run(): Filled {
+		this.#replaced();
 		this.#markings();
 		this.#place();
 		this.#words();
@@ -99,6 +100,27 @@ class Filler {
 		const values = this.#values.get(name) ?? [];
 		if (values.length === 0) this.#values.set(name, values);
 		values.push({ value, said });
+	}
+
+	/** "24 V instead of 12": the value behind is the one it was, and no second one. */
+	#replaced(): void {
+		for (const [index, element] of this.#elements.entries()) {
+			if (element.type !== 'quantity' && element.type !== 'number') continue;
+			const before = this.#elements
+				.slice(Math.max(0, index - 2), index)
+				.map((one) => (one.type === 'phrase' ? one.phrase : one.type === 'unknown' ? one.word : ''))
+				.join(' ');
+			if (!insteadOf.test(before)) continue;
+			const isSame = (other: Element) =>
+				other !== element &&
+				(element.type === 'number'
+					? other.type === 'quantity' || other.type === 'conductor'
+					: other.type === 'quantity' &&
+						other.readings.some(({ kind }) => element.readings.some((one) => one.kind === kind)));
+			if (!this.#elements.some(isSame)) continue;
+			this.#claimed.add(element);
+			this.#notes.push(`"${this.#said(element)}" is taken as what it was before.`);
+		}
 	}
 
 	/** Markings such as "LT225/75R16" or "40x40x2": one word to the trade, however the lexer cut it. */
@@ -443,6 +465,9 @@ class Filler {
 		}
 	}
 }
+
+/** Behind such words stands the value that no longer holds. */
+const insteadOf = /(?:^| )(?:(?:instead|rather)(?: of| than)?|not|statt|anstatt|vez(?: de)?|lugar(?: de)?)$/;
 
 /** Counts of what surrounds a thing, never of the thing a value stands for: "2 x 25 A" is no current that two conductors share. */
 const surrounding: ReadonlySet<string> = new Set(['bundled', 'parallel', 'cables']);

@@ -97,7 +97,9 @@ export class Reader {
 		const best = weighed[0];
 		const chosen =
 			forced ??
-			(followed !== undefined && this.#continues(table, message, followed, best, previous?.asked ?? null)
+			(followed !== undefined &&
+			previous !== null &&
+			this.#continues(table, message, followed, best, previous)
 				? followed
 				: undefined);
 		const friendly = isSmallTalk(anyTopic, message);
@@ -163,13 +165,17 @@ export class Reader {
 		message: string,
 		followed: AnyTopic,
 		best: Weighed | undefined,
-		asked: string | null,
+		previous: Previous,
 	): boolean {
+		const { asked } = previous;
 		const own = table.elements(followed.name);
 		const any = table.elements(null);
 		const filled = fill(own, followed, message, { region: 'us', units: 'us', language: 'en' });
 		const fits = filled.given.length > 0;
 		if (!fits && asked !== null && own.some((element) => element.type === 'number')) return true;
+		if (!fits && own.some((element) => element.type === 'number')) {
+			if (correctedCount(own, followed, previous, message) !== null) return true;
+		}
 		if (!fits) return saidIn(any).length > 0 && (best === undefined || !isMeant(best));
 		if (best === undefined || best.topic.name === followed.name) return true;
 		// Whole in itself under both: a question of its own, answered as if it stood alone.
@@ -211,7 +217,10 @@ function answerTo(
 	message: string,
 	context: Context,
 ): Filled {
-	const asked = previous?.topic === topic.name ? previous.asked : null;
+	const asked =
+		previous?.topic === topic.name
+			? (previous.asked ?? correctedCount(elements, topic, previous, message))
+			: null;
 	const field = asked === null ? undefined : topic.fields[asked];
 	if (asked === null || field === undefined || filled.given.some((given) => given.name === asked))
 		return filled;
@@ -230,9 +239,29 @@ function answerTo(
 	};
 }
 
+/** "no, son 3", "nein, 4": the one count that was given before is put right. */
+function correctedCount(
+	elements: readonly Element[],
+	topic: AnyTopic,
+	previous: Previous,
+	message: string,
+): string | null {
+	if (!corrects.test(message)) return null;
+	const says = (element: Element) =>
+		element.type === 'quantity' ||
+		element.type === 'conductor' ||
+		(element.type === 'unknown' && !corrects.test(element.word));
+	if (elements.some(says)) return null;
+	const counts = previous.given.filter(({ name }) => topic.fields[name]?.type.sort === 'count');
+	return counts.length === 1 ? (counts[0]?.name ?? null) : null;
+}
+
+const corrects =
+	/^\W*(?:no|nope|nein|nee?|sorry|sry|wait|actually|perd[oó]n|quatsch|halt|doch|son|es sind)\b/iu;
+
 function unplacedIn(elements: readonly Element[], { claimed, uncounted }: Filled, message: string): string[] {
 	const left = elements
-		.filter(({ type }) => type === 'quantity' || type === 'conductor')
+		.filter(({ type }) => type === 'quantity' || type === 'conductor' || type === 'number')
 		.filter((element) => !claimed.has(element))
 		.map(({ start, end }) => message.slice(start, end));
 	return [...left, ...uncounted];

@@ -42,7 +42,7 @@ export function weigh(
 		const complete = isComplete(topic, filled);
 		const weight =
 			score -
-			leftWeight({ elements, filled }) -
+			leftWeight({ elements: complete && named ? withoutRemarks(elements, filled) : elements, filled }) -
 			3 * misfits(topic, filled) +
 			(complete && named ? 1 : 0) +
 			(places.some(({ sure }) => sure) && hasPlace(topic) ? 1 : 0);
@@ -59,6 +59,25 @@ function hasPlace(topic: AnyTopic): boolean {
 function mayNamePlace(table: PhraseTable): boolean {
 	return table.elements(null).some((element) => element.type === 'unknown' || element.type === 'number');
 }
+
+/**
+ * Without what stands before or behind all that was used and says nothing to any topic, past its first words: a whole
+ * question is not undone by a greeting or a joke, which is said back as not used.
+ */
+function withoutRemarks(elements: readonly Element[], { claimed }: Filled): readonly Element[] {
+	const first = elements.findIndex((element) => claimed.has(element));
+	const last = elements.findLastIndex((element) => claimed.has(element));
+	const isRemark = (element: Element) => element.type === 'unknown' && !element.elsewhere && !element.asks;
+	let kept = 0;
+	return elements.filter((element, index) => {
+		if ((index > first && index < last) || !isRemark(element)) return true;
+		kept += 1;
+		return kept <= mostCounted;
+	});
+}
+
+/** So many words of a remark still count against a topic. */
+const mostCounted = 2;
 
 /** What the message says that the topic found no use for. */
 export function leftWeight({ elements, filled }: Pick<Weighed, 'elements' | 'filled'>): number {

@@ -63,8 +63,8 @@ export async function toldInWords(
 	if (correction === null) return null;
 	const isMeant = {
 		plain: true,
-		named: !goesOn && states.test(text),
-		last: justTold,
+		named: !goesOn && (states.test(text) || corrects.test(text)),
+		last: justTold || (!goesOn && corrects.test(text)),
 		bare: justTold && reading.topic === null,
 	}[correction.how];
 	return isMeant ? await keepChanges(turn, build, before, correction) : null;
@@ -73,6 +73,10 @@ export async function toldInWords(
 /** "the fridge is 60 W", "los paneles son de 200 W", "der Kühlschrank hat 60 W". */
 const states =
 	/^(?:(?:no|ok|wait|sorry|actually|also|and|now)[, ]+)*(?:the|our|my|both|el|la|los|las|der|die|das)\s.*\b(?:is|are|has|have|draws?|weighs?|holds?|es|son|tiene|tienen|ist|sind|hat|haben|zieht|wiegt)\b/iu;
+
+/** "fridge 55 W sorry", "perdón la nevera 55 W", "Kühlschrank doch 55 W": said to put something right. */
+const corrects =
+	/^(?:sorry|sry|oops|ups|wait|actually|correction|perd[oó]n|perdona|quatsch|halt|eigentlich|korrektur)\b|\b(?:sorry|sry|perd[oó]n)[.! ]*$|\s(?:doch|mejor|lieber|eher)\s+\d/iu;
 
 const questions =
 	/\?\s*$|^\W*(?:hey |hi |ok |so |and |hola |hallo |moin )*(?:what|which|whats|what's|how|can|could|will|would|does|do|is|are|should|why|when|where|size|need|check|qué|que|cuál|cuánt[oa]s?|cómo|puedo|puede|va|necesito|was|welche[rsn]?|wie|wieviel|kann|können|reicht|passt|brauche|braucht)\b|\b(?:what|which|qué|welche[rsn]?) (?:size|wire|fuse|cable|gauge|sección|fusible|querschnitt|sicherung)\b/iu;

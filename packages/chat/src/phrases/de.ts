@@ -45,6 +45,7 @@ export const german: Phrasebook = {
 	'Is "{0}" fed from the mains ({1}), or is it a 12 V air conditioner?':
 		'Wird "{0}" vom Netz gespeist ({1}), oder ist es eine 12-V-Klimaanlage?',
 	'"{0}" is taken as {1}.': '"{0}" gilt als {1}.',
+	'"{0}" is taken as what it was before.': '"{0}" gilt als das, was es vorher war.',
 	'"{0}" is a range: its smaller end is taken, the unfavourable one.':
 		'"{0}" ist ein Bereich: sein kleineres Ende gilt, das ungünstige.',
 	'"{0}" is a range: its larger end is taken.': '"{0}" ist ein Bereich: sein größeres Ende gilt.',

@@ -45,6 +45,7 @@ export const spanish: Phrasebook = {
 	'Is "{0}" fed from the mains ({1}), or is it a 12 V air conditioner?':
 		'¿"{0}" se alimenta de la red ({1}), o es un aire acondicionado de 12 V?',
 	'"{0}" is taken as {1}.': '"{0}" se toma como {1}.',
+	'"{0}" is taken as what it was before.': '"{0}" se toma como lo que era antes.',
 	'"{0}" is a range: its smaller end is taken, the unfavourable one.':
 		'"{0}" es un intervalo: se toma su extremo menor, el desfavorable.',
 	'"{0}" is a range: its larger end is taken.': '"{0}" es un intervalo: se toma su extremo mayor.',

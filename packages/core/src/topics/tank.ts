@@ -250,6 +250,7 @@ export const tank = declareTopic({
 		'gal of water',
 		'gallons of water',
 		'of water',
+		'water',
 	],
 	examples: [
 		'30 gal fresh, 20 gal gray, 2 people, 4 min showers',

@@ -52,6 +52,13 @@ const verbs = {
 	),
 } as const;
 
+/** "fridge out", "la nevera fuera", "das Kochfeld fliegt raus". */
+const removedBehind =
+	/^(?<rest>.+?)\s+(?:is out|is gone|goes out|fuera|se quita|se va|weg|raus|(?:fliegt|kommt|muss|ist|kann) (?:raus|weg))[.! ]*$/iu;
+/** "no fridge", "sin nevera", "ohne Kühlschrank". */
+const leftOut =
+	/^(?:no|without|sin|ohne|kein(?:e[nr]?)?)\s+(?:the |any |el |la |los |las |die |den |das )?(?<rest>\p{L}[\p{L} -]*)[.! ]*$/iu;
+
 /** "no, two of them", "actually 80 W": about the piece told of last. */
 const pronoun =
 	/^(?:no|nope|nein|wait|sorry|actually|correction|perdón|halt|eigentlich|make (?:it|that)|it's|its|it is|there are|son|es sind)[, ]+(?<rest>.+)$/iu;
@@ -79,14 +86,23 @@ export function readCorrection(
 	if (swap?.rest !== undefined && swap.other !== undefined) return swapped(swap.rest, swap.other, van, base);
 	const removed = matched('remove');
 	if (removed?.rest !== undefined) return without(removed.rest, van, base);
+	const behind = removedBehind.exec(text)?.groups?.rest ?? leftOut.exec(text)?.groups?.rest;
+	const gone = behind === undefined ? null : without(behind, van, base);
+	// Only what is in the build can be taken out by so few words.
+	if (gone !== null && gone.changes.length > 0 && gone.unread.length === 0) return gone;
 	const added = matched('add');
 	if (added?.rest !== undefined) return corrected(added.rest, van, base, 'addition', 'plain');
 	const set = matched('set');
 	if (set?.rest !== undefined) return corrected(set.rest, van, base, 'correction', 'plain');
 	const about = pronoun.exec(text)?.groups?.rest;
 	const ofLast = last === null ? null : ofPiece(about ?? text, van, last, base);
+	const named = corrected(about ?? text, van, base, 'correction', 'named');
+	// "sorry, the fridge 55 W" speaks of the fridge, whatever was told of last.
+	if (named !== null && named.changes.length > 0) {
+		return about !== undefined && last !== null ? { ...named, how: 'last' } : named;
+	}
 	if (about !== undefined && ofLast !== null) return { ...ofLast, how: 'last' };
-	return corrected(text, van, base, 'correction', 'named') ?? ofLast;
+	return named ?? ofLast;
 }
 
 function corrected(

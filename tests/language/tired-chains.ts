@@ -1,0 +1,205 @@
+import { type Chain, chain, eu } from './chain.js';
+import { days, fahrenheit, ft, gal, inchMm } from './corpus/phrasing.js';
+
+/** Follow-ups and corrections as people type them at the end of a day, in three languages. */
+export const tiredChains: readonly Chain[] = [
+	chain(
+		'wire',
+		['wire 30a 12v 12ft', { currentA: 30, voltageV: 12, lengthM: ft(12) }],
+		['no 24v', { voltageV: 24 }],
+		['sry 20 ft', { lengthM: ft(20) }],
+		['why', 'about'],
+	),
+	chain(
+		'wire',
+		['15a 12v 9ft', { currentA: 15, voltageV: 12, lengthM: ft(9) }],
+		['24v not 12', { voltageV: 24 }],
+		['nd 25a?', { currentA: 25 }],
+	),
+	chain(
+		'wire',
+		['40A 12V 15 ft', { currentA: 40, voltageV: 12, lengthM: ft(15) }],
+		['i meant 50 amps', { currentA: 50 }],
+		['size up?', 'about'],
+		['thru the engine bay', { engineBay: true }],
+	),
+	chain(
+		'wire',
+		['pump 8a 12v 14ft wire', { currentA: 8, voltageV: 12, lengthM: ft(14) }],
+		['oops its 18 feet', { lengthM: ft(18) }],
+		['10 pct ok', { dropLimit: 0.1 }],
+	),
+	chain(
+		'fuse',
+		['fuse 6awg 40a 12v', { size: '6 AWG', currentA: 40, bankV: 12 }],
+		['make it 4 awg', { size: '4 AWG' }],
+		['50a load', { currentA: 50 }],
+		['y tho', 'about'],
+	),
+	chain(
+		'tank',
+		['30 gal fresh 20 gal gray 2 people', { freshL: gal(30), grayL: gal(20), people: 2 }],
+		['actually 3 ppl', { people: 3 }],
+		['what if no showers', { showers: false }],
+	),
+	chain(
+		'tank',
+		['25gal water 2 people', { freshL: gal(25), people: 2 }],
+		['no 4 of us', { people: 4 }],
+		['grey is 18 gal', { grayL: gal(18) }],
+		['5 days', { wantedH: days(5) }],
+	),
+	chain(
+		'solar',
+		['400w solar Boise june', { panelW: 400, place: 'Boise', month: 6 }],
+		['december?', { month: 12 }],
+		['why', 'about'],
+	),
+	chain(
+		'heat',
+		['heater lwb 10F', { wheelbase: 'long', outsideC: fahrenheit(10) }],
+		['mwb sorry', { wheelbase: 'medium' }],
+		['-5F', { outsideC: fahrenheit(-5) }],
+		['2 in polyiso', { insulationMm: inchMm(2), material: 'polyiso' }],
+	),
+	chain(
+		'battery',
+		['bank for 100ah a day lithium', { chargePerDayAh: 100, chemistry: 'lifepo4' }],
+		['3 days', { autonomyH: days(3) }],
+		['agm instead', { chemistry: 'agm' }],
+	),
+	chain(
+		'alternator',
+		[
+			'40a dcdc 200ah lithium drive time',
+			{ chargerA: 40, unitAh: 200, chemistry: 'lifepo4', link: 'converter' },
+		],
+		['60a one', { chargerA: 60 }],
+		['from 30%', { fromSoc: 0.3 }],
+	),
+	chain(
+		'vent',
+		['900 cfm fan mwb', { airM3H: 900 * 1.69901082, wheelbase: 'medium' }],
+		['lwb', { wheelbase: 'long' }],
+		['why?', 'about'],
+	),
+	chain(
+		'freeze',
+		['will a 20 gal tank freeze at 15F', { volumeL: gal(20), outsideC: fahrenheit(15), what: 'tank' }],
+		['1in foam', { insulationMm: inchMm(1) }],
+		['no 10F', { outsideC: fahrenheit(10) }],
+	),
+	chain('wire', ['what wire 20a 12v', { currentA: 20, voltageV: 12 }], ['bout 16', { lengthM: ft(16) }]),
+	// Spanish
+	eu(
+		'wire',
+		['cable 20a 12v 5m', { currentA: 20, voltageV: 12, lengthM: 5 }],
+		['no, son 24v', { voltageV: 24 }],
+		['y con 8m?', { lengthM: 8 }],
+		['¿por qué?', 'about'],
+	),
+	eu(
+		'wire',
+		['que cable para 15a 12v 4 metros', { currentA: 15, voltageV: 12, lengthM: 4 }],
+		['24v en vez de 12', { voltageV: 24 }],
+		['una medida más', 'about'],
+	),
+	eu(
+		'wire',
+		['cable nevera 6a 12v 6m', { currentA: 6, voltageV: 12, lengthM: 6 }],
+		['perdón 8 metros', { lengthM: 8 }],
+		['una medida menos?', 'about'],
+	),
+	eu(
+		'tank',
+		['depósito 100 litros 2 personas', { freshL: 100, people: 2 }],
+		['no, son 3', { people: 3 }],
+		['sin duchas', { showers: false }],
+	),
+	eu(
+		'fuse',
+		['fusible cable 16mm2 60a', { size: '16 mm²', currentA: 60 }],
+		['mejor 25mm2', { size: '25 mm²' }],
+		['xq', 'about'],
+	),
+	eu(
+		'solar',
+		['placas 400w Sevilla julio', { panelW: 400, place: 'Sevilla', month: 7 }],
+		['y en enero?', { month: 1 }],
+		['por que', 'about'],
+	),
+	eu(
+		'heat',
+		['calefacción furgoneta larga -5 grados', { wheelbase: 'long', outsideC: -5 }],
+		['no, -10', { outsideC: -10 }],
+		['con 30mm de corcho', { insulationMm: 30, material: 'cork' }],
+	),
+	eu(
+		'battery',
+		['batería para 80ah al día', { chargePerDayAh: 80 }],
+		['3 días', { autonomyH: days(3) }],
+		['de litio', { chemistry: 'lifepo4' }],
+	),
+	eu(
+		'freeze',
+		['se congela un depósito de 70 litros a -6 grados', { volumeL: 70, outsideC: -6, what: 'tank' }],
+		['con 20mm de aislamiento', { insulationMm: 20 }],
+		['a -12 grados', { outsideC: -12 }],
+	),
+	// German
+	eu(
+		'wire',
+		['kabel 20a 12v 5m', { currentA: 20, voltageV: 12, lengthM: 5 }],
+		['24v statt 12', { voltageV: 24 }],
+		['ne 8m', { lengthM: 8 }],
+		['warum', 'about'],
+	),
+	eu(
+		'wire',
+		['welches kabel 30a 12v 4m', { currentA: 30, voltageV: 12, lengthM: 4 }],
+		['doch nur 25a', { currentA: 25 }],
+		['eine nummer größer', 'about'],
+	),
+	eu(
+		'wire',
+		['kabel pumpe 8a 12v 6m', { currentA: 8, voltageV: 12, lengthM: 6 }],
+		['quatsch 9m', { lengthM: 9 }],
+		['eine nummer kleiner?', 'about'],
+	),
+	eu(
+		'tank',
+		['100 liter frischwasser 2 personen wie viele tage', { freshL: 100, people: 2 }],
+		['nein 3 personen', { people: 3 }],
+		['ohne dusche', { showers: false }],
+	),
+	eu(
+		'fuse',
+		['sicherung 10mm2 40a', { size: '10 mm²', currentA: 40 }],
+		['16mm2 statt 10', { size: '16 mm²' }],
+		['wieso', 'about'],
+	),
+	eu(
+		'solar',
+		['400w solar berlin juli', { panelW: 400, place: 'Berlin', month: 7 }],
+		['und im dezember', { month: 12 }],
+		['warum?', 'about'],
+	),
+	eu(
+		'heat',
+		['heizung langer radstand -10 grad', { wheelbase: 'long', outsideC: -10 }],
+		['nein -15 grad', { outsideC: -15 }],
+		['mit 30mm kautschuk', { insulationMm: 30, material: 'elastomericFoam' }],
+	),
+	eu(
+		'battery',
+		['batterie für 90ah am tag', { chargePerDayAh: 90 }],
+		['2 tage', { autonomyH: days(2) }],
+		['lieber agm', { chemistry: 'agm' }],
+	),
+	eu(
+		'vent',
+		['lüfter 500 m3/h mittlerer radstand', { airM3H: 500, wheelbase: 'medium' }],
+		['langer radstand', { wheelbase: 'long' }],
+		['rechenweg', 'about'],
+	),
+];
