@@ -2,6 +2,17 @@ import { asks, ft, inch, type Phrasing, read } from './phrasing.js';
 
 /** Conductors, fuses, short circuits and the distribution, as typed in English. */
 export const wiring: readonly Phrasing[] = [
+	read('cable between alternator and house battery 100a 20ft', 'wire', {
+		currentA: 100,
+		lengthM: ft(20),
+		'supply?': 'dc',
+	}),
+	read('wire from alternator to bank 60a 18 ft', 'wire', { currentA: 60, lengthM: ft(18) }),
+	read('wire from bank to inverter 200a 4 ft', 'wire', {
+		currentA: 200,
+		lengthM: ft(4),
+		'load?': 'inverter',
+	}),
 	read('hey what gauge for a 12v compressor fridge 6 amps 18 feet away', 'wire', {
 		voltageV: 12,
 		currentA: 6,

@@ -258,6 +258,8 @@ export const battery = declareTopic({
 		'akku',
 		'aufbaubatterie',
 		'bordbatterie',
+		'charge at',
+		'charge it at',
 	],
 	examples: [
 		'battery for 120 Ah a day 3 days',

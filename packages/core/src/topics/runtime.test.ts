@@ -64,6 +64,17 @@ describe('how long it lasts', () => {
 		expect(answered(runtime, { ...given, unitCount: 4 }).headline).toMatch(/^Too small/);
 	});
 
+	test('what charges the bank is no load of it', () => {
+		const given = (name: string) => ({ unitAh: 200, loads: [{ name, currentA: 60 }] });
+		for (const name of ['charger', 'DC-DC charger', 'alternator', 'Ladegerät', 'cargador']) {
+			expect(refused(runtime, given(name))[0]?.text).toBe(
+				`I read "${name}" as a load, but it gives current.`,
+			);
+		}
+		expect(answered(runtime, given('laptop charger')).headline).toMatch(/ h: /);
+		expect(answered(runtime, given('winch')).headline).toMatch(/ h: /);
+	});
+
 	test('a night: what is on for minutes counts once, the rest all night', () => {
 		const results = resultsOf(runtime, {
 			...bank,

@@ -17,7 +17,7 @@ import { capacityAtAh } from '../energy/peukert.js';
 import { energyWrite, showEnergy } from '../energy/show.js';
 import { writeNumber } from '../quantity/write.js';
 import { batteryPracticeSource, peukertSource } from '../tables/batteries.js';
-import { typicalLoadSource } from '../tables/loads.js';
+import { typicalLoad, typicalLoadSource } from '../tables/loads.js';
 import { declareTopic } from '../topic/declare.js';
 import { flag, type InputOf, list, number, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
@@ -254,6 +254,14 @@ function hoursAt(store: Store, powerW: number): number {
 /** A night that nobody gave the hours of [h]. */
 const nightH = 12;
 
+/** What charges a bank and is no load of it; "laptop charger" is one. */
+function givesCurrent(name: string | undefined): boolean {
+	if (name === undefined || typicalLoad(name) !== null) return false;
+	return /^(?:(?:the|a|my) )?(?:(?:battery|dc-?dc|b2b|solar|shore) )?(?:charger|charge|charging|alternator|solar|panels?|dc-?dc|cargador|alternador|placas?|ladegerät|lader|ladebooster|lichtmaschine|solarmodule?)$/iu.test(
+		name,
+	);
+}
+
 /** A time that belongs to no load is the time the bank must last. */
 function asMeant(input: Input): Input {
 	const { items, stray } = partLoads(input.loads ?? [], { current: false, duration: true });
@@ -285,6 +293,15 @@ function spanOf(input: Input, sheet: Sheet): number | null {
 
 function calculateRuntime(given: Input, sheet: Sheet) {
 	const input = asMeant(given);
+	const source = (input.loads ?? []).find(({ name }) => givesCurrent(name))?.name;
+	if (source !== undefined) {
+		return sheet.refuse(
+			'contradiction',
+			sheet.say`I read "${source}" as a load, but it gives current.`,
+			'Name what is on, or ask for the battery: "battery 200 Ah AGM, charger 60 A".',
+			'loads',
+		);
+	}
 	const chemistry = chemistryOf(input, sheet);
 	const classV = classOf(input, sheet);
 	if (typeof classV !== 'number') return refuseWith(sheet, classV);

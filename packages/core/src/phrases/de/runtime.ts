@@ -41,4 +41,8 @@ export const runtime: Phrasebook = {
 	'{0} are needed for {1}; the bank gives {2}.': 'Für {1} werden {0} gebraucht; die Batteriebank gibt {2}.',
 	'Too small for {0}: {1} needed, {2} usable': 'Zu klein für {0}: {1} nötig, {2} nutzbar',
 	'up to {0} on average for {1}': 'bis {0} im Mittel für {1}',
+	'I read "{0}" as a load, but it gives current.':
+		'„{0}“ habe ich als Verbraucher gelesen, doch es gibt Strom.',
+	'Name what is on, or ask for the battery: "battery 200 Ah AGM, charger 60 A".':
+		'Nennen, was an ist, oder nach der Batterie fragen: „Batterie 200 Ah AGM, Ladegerät 60 A“.',
 };

@@ -42,4 +42,7 @@ export const runtime: Phrasebook = {
 	'Too small for {0}: {1} needed, {2} usable':
 		'Demasiado pequeño para {0}: hacen falta {1}, aprovechables {2}',
 	'up to {0} on average for {1}': 'hasta {0} de media durante {1}',
+	'I read "{0}" as a load, but it gives current.': 'He leído "{0}" como carga, pero da corriente.',
+	'Name what is on, or ask for the battery: "battery 200 Ah AGM, charger 60 A".':
+		'Di qué está encendido, o pregunta por la batería: "batería 200 Ah AGM, cargador 60 A".',
 };
