@@ -291,6 +291,25 @@ describe('in Discord', () => {
 		},
 	);
 
+	test('work that outlasts the token of its command goes on in the same message', async () => {
+		let nowMs = Date.now();
+		const made: Made = await discordShop({
+			progressEveryMs: 5,
+			nowMs: () => nowMs,
+			handle: slowly([10, 50], async (percent) => {
+				await made.discord.waitForMessage(new RegExp(`${percent} %`), PATIENCE_MS);
+				nowMs += 16 * 60_000;
+			}),
+		});
+		const { discord } = made;
+		const asked = await discord.command('ask', { text: QUESTION });
+		const answer = await discord.waitForMessage(/AWG/, PATIENCE_MS);
+		expect(asked.original).toBe(answer);
+		expect(texts(answer)).toEqual([words(10), words(50), expect.stringMatching(/AWG/)]);
+		expect(discord.botMessages()).toEqual([answer]);
+		expect(discord.calls('channel.edit')).toHaveLength(2);
+	});
+
 	test('work that fails: the asker hears it and no percentage stands', async () => {
 		const { discord } = await shopWith([10], fails);
 		await discord.command('ask', { text: QUESTION });

@@ -371,7 +371,7 @@ export class WebApi {
 		return { ok: true, channel: message.channel, ts: message.ts, text: message.text };
 	}
 
-	/** docs.slack.dev/reference/methods/chat.getPermalink; the form of the address is from memory. */
+	/** docs.slack.dev/reference/methods/chat.getPermalink; the address's form, and that it needs no scope, from memory. */
 	private permalink(args: JsonObject): JsonObject {
 		const channel = this.channelOf(args);
 		if (!('botIsMember' in channel)) return channel;
