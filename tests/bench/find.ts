@@ -107,6 +107,8 @@ const searches: Readonly<Record<string, FindOptions>> = {
 	'words and a day': { words: 'fuse', from: day(0), to: day(1) },
 	'a rare word and a state': { words: wordOf(11), states: ['needs-input'] },
 	'words together that none has': { words: 'battery wire' },
+	'a common word that the build has not': { words: 'fridge', build: 'van 1' },
+	'a common word that the person has not': { words: 'battery', personId: 'U1' },
 };
 const pages: Readonly<Record<string, FindOptions>> = {
 	'newest of the shop': {},

@@ -25,7 +25,10 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 				at % 3 === 0 ? 'pump' : 'fan',
 				at <= 40 ? 'early' : '',
 				at === 1234 ? 'single' : '',
+				at <= 1400 ? 'before' : '',
+				at > 1100 ? 'after' : '',
 			];
+			const isAtAnEnd = at <= 1100 || at > 2480;
 			await log.append(
 				entryOf({
 					text: words.join(' '),
@@ -34,6 +37,10 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 					personName: `Person ${at % 4} ${at < 10 ? 'before' : 'now'}`,
 					at: new Date(clockMs).toISOString(),
 					follows: at % 7 === 0 ? at - 6 : null,
+					// With these words, the first thousand of a state or a thread and the thousand behind them have nothing.
+					state: at <= 20 || at > 1400 ? 'answered' : 'refused',
+					channel: isAtAnEnd ? 'C2' : 'C1',
+					thread: isAtAnEnd ? 'T1' : null,
 				}),
 			);
 			if (at % 5 === 0) await log.append(entryOf({ shop: 'other', text: 'job pump early single' }));
@@ -65,6 +72,26 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 			'words and a build',
 			{ words: 'early', build: 'heron' },
 			(entry) => has('early')(entry) && entry.build === 'heron',
+		],
+		[
+			'a word that the newest thousand of a state have not',
+			{ words: 'before', states: ['answered'] },
+			(entry) => has('before')(entry) && entry.state === 'answered',
+		],
+		[
+			'a word that the oldest thousand of a channel have not',
+			{ words: 'after', channel: 'C2' },
+			(entry) => has('after')(entry) && entry.channel === 'C2',
+		],
+		[
+			'a word that the oldest thousand of a thread have not',
+			{ words: 'after', thread: 'T1' },
+			(entry) => has('after')(entry) && entry.thread === 'T1',
+		],
+		[
+			'a word that the build alone has not',
+			{ words: 'early single', build: 'egret', states: ['refused'] },
+			() => false,
 		],
 		['days', { from: instantOf(3), to: instantOf(4) }, ({ at }) => at >= instantOf(3) && at < instantOf(4)],
 		[

@@ -29,6 +29,11 @@ export interface Database {
 		words: readonly string[],
 		ids: { readonly first: number; readonly last: number },
 	): RawBuilder<boolean>;
+	/** Ids of entries of any shop that have every one of these words, the lowest above an id or the highest below one. */
+	idsWithWords(
+		words: readonly string[],
+		which: { readonly limit: number } & ({ readonly above: number } | { readonly below: number }),
+	): Promise<number[]>;
 	/** Takes what was deleted out of the database's files, as far as the database lets us. */
 	scrub(): Promise<void>;
 	/** Looks for damage below the level of entries; null when there is none to be seen. */

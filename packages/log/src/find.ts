@@ -104,6 +104,8 @@ export function cursorNumber(cursor: string): number {
 
 /** A column that no index is used for: entries are read by number, and their day is only looked at. */
 const at = sql<string>`(entries.at || '')`;
+/** The same for the state, where anything else narrows the entries down further than their state does. */
+const unindexedState = sql<string | null>`(entries.state || '')`;
 
 /** The words that are searched for, or null where none are given. */
 export function searchedWords({ words }: CheckedFilter): string[] | null {
@@ -172,7 +174,23 @@ export function filtered(db: Kysely<Tables>, shop: string, filter: CheckedFilter
 		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb('entries.kind', 'in', kinds)));
 	}
 	if (states !== undefined) {
-		query = query.where((eb) => (states.length === 0 ? eb.lit(false) : eb('entries.state', 'in', states)));
+		const state = isNarrow(filter) ? unindexedState : sql.ref<string | null>('entries.state');
+		query = query.where((eb) => (states.length === 0 ? eb.lit(false) : eb(state, 'in', states)));
 	}
 	return query;
+}
+
+/** Whether few of a shop's entries have what is asked for, whatever their state. */
+export function isNarrow({
+	build,
+	topic,
+	thread,
+	personId,
+	personTag,
+	numbers,
+	follows,
+	replaces,
+}: CheckedFilter): boolean {
+	const asked = [build, topic, thread, personId, personTag, numbers, follows, replaces];
+	return asked.some((value) => value !== undefined && value !== null);
 }

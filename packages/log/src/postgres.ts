@@ -118,6 +118,21 @@ class PostgresDatabase implements Database {
 		return sql<boolean>`(select words @@ ${matching(words)}::tsquery from word_index where entry_id = entries.id)`;
 	}
 
+	async idsWithWords(
+		words: readonly string[],
+		which: { readonly limit: number } & ({ readonly above: number } | { readonly below: number }),
+	): Promise<number[]> {
+		const side =
+			'above' in which
+				? sql`entry_id > ${which.above} order by entry_id`
+				: sql`entry_id < ${which.below} order by entry_id desc`;
+		// Materialized, so that the server begins with the index and does not walk along the ids.
+		const { rows } = await sql<{ entry_id: number }>`with hits as materialized
+			(select entry_id from word_index where words @@ ${matching(words)}::tsquery)
+			select entry_id from hits where ${side} limit ${which.limit}`.execute(this.db);
+		return rows.map(({ entry_id }) => entry_id);
+	}
+
 	async scrub(): Promise<void> {
 		// Deleted rows stay in their pages until a vacuum; one that may not run now runs by itself later.
 		for (const table of ['erasable', 'people', 'word_index']) {

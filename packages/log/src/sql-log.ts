@@ -377,7 +377,8 @@ export class SqlLog implements Log {
 
 	#wordsOf(entry: Pick<CheckedEntry, 'build' | 'topic' | 'bodyText'>, text: string): string[] {
 		const searchable = this.#searchable(JSON.parse(entry.bodyText) as Json);
-		return indexedWordsOf([text, entry.build ?? '', entry.topic ?? '', searchable].join('\n'));
+		// Build and topic first: a search within a build counts on their words, whatever is left out of a long text.
+		return indexedWordsOf([entry.build ?? '', entry.topic ?? '', text, searchable].join('\n'));
 	}
 
 	async #read<T>(task: () => Promise<T>): Promise<T> {

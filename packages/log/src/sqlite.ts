@@ -250,7 +250,22 @@ class SqliteDatabase implements Database {
 	hasWordsNear(words: readonly string[], { first, last }: { readonly first: number; readonly last: number }) {
 		// With the plus SQLite walks along the numbers and stops when the page is full, and sorts no whole entries.
 		return sql<boolean>`+entries.id in
-			(select rowid from word_index where word_index match ${matching(words)} and rowid between ${first} and ${last})`;
+			(select rowid from word_index where word_index match ${matching(words)}
+				and rowid between ${whole(first)} and ${whole(last)})`;
+	}
+
+	async idsWithWords(
+		words: readonly string[],
+		which: { readonly limit: number } & ({ readonly above: number } | { readonly below: number }),
+	): Promise<number[]> {
+		// The index gives its entries in either order, one after the other, and reads no more than are taken.
+		const side =
+			'above' in which
+				? sql`rowid > ${whole(which.above)} order by rowid`
+				: sql`rowid < ${whole(which.below)} order by rowid desc`;
+		const { rows } = await sql<{ rowid: number }>`select rowid from word_index
+			where word_index match ${matching(words)} and ${side} limit ${which.limit}`.execute(this.db);
+		return rows.map(({ rowid }) => rowid);
 	}
 
 	async scrub(): Promise<void> {
@@ -289,6 +304,11 @@ class SqliteDatabase implements Database {
 		// Kysely closes only a database that it has used.
 		this.#database.close();
 	}
+}
+
+/** The driver gives every number as a float, and with a float the index of words does not keep to a range. */
+function whole(id: number) {
+	return sql<number>`cast(${id} as integer)`;
 }
 
 /** Words hold letters and digits alone, so nothing in them can end the quotes. */
