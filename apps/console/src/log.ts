@@ -126,6 +126,9 @@ async function importAll({ log, shop, rest: [file] }: Asked): Promise<number> {
 		`Shop "${result.shop}": ${result.written} entries taken in, ${result.present} were there already.`,
 	);
 	console.log(report.ok ? 'Its chain verifies.' : (report.problem?.message ?? 'It does not verify.'));
+	console.log(
+		'Settings (leads, who is none any more, digest) do not come along in an export: see docs/keeping.md.',
+	);
 	return report.ok ? 0 : 1;
 }
 
