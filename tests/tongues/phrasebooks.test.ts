@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { books } from '../../packages/chat/src/phrases/books.js';
 import { german } from '../../packages/core/src/phrases/de/index.js';
 import { spanish } from '../../packages/core/src/phrases/es/index.js';
-import { conversationSentences, topicSentences } from './sentences.js';
+import { conversationSentences, topicSentences, vanSentences } from './sentences.js';
 
 // Every sentence is said in Spanish and German, with the same gaps and the same numbers. The terms of the trade are those
 // of IEC 60050 (the International Electrotechnical Vocabulary) in the language, from memory, and common practice.
@@ -14,10 +14,12 @@ const languages = [
 
 const topics = topicSentences();
 const conversation = conversationSentences();
+const van = vanSentences();
 
 test('there are sentences to look for', () => {
 	expect(topics.found.length).toBeGreaterThan(2000);
 	expect(conversation.length).toBeGreaterThan(20);
+	expect(van.length).toBeGreaterThan(140);
 	const places = new Set(topics.found.map(({ where }) => where.split(' ')[1]));
 	for (const place of [
 		'say',
@@ -42,6 +44,10 @@ test('no sentence is composed past the phrasebooks', () => {
 describe.each(languages)('%s', (_, book, chatBook) => {
 	test('lacks no sentence, label, question, finding or caution of the topics', () => {
 		expect(topics.found.filter(({ key }) => book[key] === undefined)).toEqual([]);
+	});
+
+	test('lacks nothing that a check of a van finds or asks', () => {
+		expect(van.filter(({ key }) => book[key] === undefined)).toEqual([]);
 	});
 
 	test('lacks none of what the conversation says of itself', () => {

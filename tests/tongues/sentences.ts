@@ -157,6 +157,53 @@ export function topicSentences(): {
 	return { found, untagged };
 }
 
+/** What the cross-checks of a van find and ask, and the questions of its equipment. */
+export function vanSentences(): readonly Sentence[] {
+	const folder = join(root, 'core/src/van');
+	const found: Sentence[] = [];
+	for (const path of sources(folder)) {
+		const tree = ts.createSourceFile(path, readFileSync(path, 'utf8'), ts.ScriptTarget.Latest, true);
+		const where = relative(folder, path);
+		const add = (node: ts.Node | undefined): void => {
+			if (node === undefined) return;
+			if (ts.isConditionalExpression(node)) {
+				add(node.whenTrue);
+				add(node.whenFalse);
+			} else if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) {
+				if (/\p{L}{2}/u.test(node.text)) found.push({ key: node.text, where });
+			} else if (ts.isTemplateLiteral(node)) {
+				const key = keyOf(node);
+				if (/\p{L}{2}/u.test(key.replace(/\{\d+\}/g, ''))) found.push({ key, where });
+			}
+		};
+		const visit = (node: ts.Node): void => {
+			if (ts.isTaggedTemplateExpression(node) && /(?:^|\.)say$/.test(node.tag.getText())) add(node.template);
+			if (ts.isCallExpression(node)) {
+				const called = node.expression.getText();
+				if (called === 'found' || called === 'unknown' || called === 'unknownKind') add(node.arguments[1]);
+			}
+			if (ts.isPropertyAssignment(node) && /^(?:required|question)$/.test(node.name.getText())) {
+				add(node.initializer);
+			}
+			ts.forEachChild(node, visit);
+		};
+		visit(tree);
+		found.push(...fixedQuestions(tree).map((key) => ({ key, where })));
+	}
+	return found;
+}
+
+/** Questions that are handed on by name: texts that end in a question mark. */
+function fixedQuestions(tree: ts.SourceFile): string[] {
+	const found: string[] = [];
+	const visit = (node: ts.Node): void => {
+		if (ts.isStringLiteral(node) && /^[A-Z].* .*\?$/.test(node.text)) found.push(node.text);
+		ts.forEachChild(node, visit);
+	};
+	visit(tree);
+	return found;
+}
+
 /**
  * What the conversation says of itself: texts of a few words or more that begin as a sentence does, and what is composed
  * by the tag.

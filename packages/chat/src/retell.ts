@@ -52,16 +52,22 @@ export interface About {
 	/** the answer of that question, where the reply only tells something of it */
 	readonly answered: Answer | null;
 	readonly build: string | null;
+	/** English texts that are known in the language from elsewhere */
+	readonly told?: ReadonlyMap<string, string>;
 }
 
 /** The reply in another language: the same pieces in the same order, and the same figures. */
-export function retell(reply: Reply, speaking: Speaking, { request, answered, build }: About): Reply {
+export function retell(
+	reply: Reply,
+	speaking: Speaking,
+	{ request, answered, build, told: known }: About,
+): Reply {
 	if (speaking.language === 'en') return reply;
 	const say = sayFor(speaking, books[speaking.language]);
 	const { answer } = reply;
 	const source = answered ?? answer;
 	const worked = workedIn(speaking.language, request, source);
-	const pairs = new Map<string, string>();
+	const pairs = new Map<string, string>(known);
 	if (worked !== null) pairsOf(source, worked, pairs);
 	const rephrase = rephraser(speaking, pairs);
 	const told: Answer = {

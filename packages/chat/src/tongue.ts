@@ -3,6 +3,8 @@
 import { type Language, languages, type Speaking } from '@lugbook/core';
 import { languageIn } from '@lugbook/language';
 import type { Entry } from '@lugbook/log';
+import { checkPairs, wholeVan } from './build/check.js';
+import { vanOf } from './build/van.js';
 import { exchangeOf, lastQuestion } from './memory.js';
 import type { Reply } from './message.js';
 import { type About, retell } from './retell.js';
@@ -22,6 +24,7 @@ function saidIn({ incoming, text }: Turn): Language | null {
 }
 
 const ofEntry = (entry: number) => `language of No. ${entry}`;
+const ofChannel = (channel: string) => `language in ${channel}`;
 const ofThread = (channel: string, thread: string) => `language in ${channel} ${thread}`;
 
 /** What the place of a message remembers. */
@@ -30,6 +33,11 @@ async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
 	if (incoming.keep === false) return null;
 	const inThread = thread === null ? null : await log.getSetting(shop, ofThread(channel, thread));
 	if (isLanguage(inThread)) return inThread;
+	// "/build check" says no language by itself: it is that of the channel.
+	if (thread === null && incoming.command === 'build') {
+		const inChannel = await log.getSetting(shop, ofChannel(channel));
+		return isLanguage(inChannel) ? inChannel : null;
+	}
 	// In the channel itself a message stands alone unless it goes on with a question.
 	if (thread === null && !/^>/.test(incoming.text)) return null;
 	const last = await lastQuestion(log, { shop, channel, thread, personId: person.id });
@@ -37,12 +45,15 @@ async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
 	return isLanguage(ofLast) ? ofLast : null;
 }
 
-async function remember(turn: Turn, language: Language, known: Language | null, entry: number | null) {
+async function remember(turn: Turn, { language, said, known }: Tongue, entry: number | null) {
 	const { log, incoming } = turn;
 	if (incoming.keep === false) return;
 	const { shop, channel, thread } = incoming;
 	if (thread !== null && language !== (known ?? 'en')) {
 		await log.setSetting(shop, ofThread(channel, thread), language);
+	}
+	if (said && thread === null && language !== ((await log.getSetting(shop, ofChannel(channel))) ?? 'en')) {
+		await log.setSetting(shop, ofChannel(channel), language);
 	}
 	if (entry !== null && language !== 'en') await log.setSetting(shop, ofEntry(entry), language);
 }
@@ -66,9 +77,18 @@ function ofLogged(entry: Entry | null): Omit<About, 'build'> {
 	return { request: (entry === null ? null : exchangeOf(entry)?.request) ?? null, answered: null };
 }
 
+/** What the check of a van finds, in the language: worked out anew, as answers are. */
+async function checkedIn(turn: Turn, reply: Reply, build: string | null, language: Language) {
+	if (reply.answer.topic !== wholeVan || build === null) return new Map<string, string>();
+	const van = await vanOf(turn.log, turn.incoming.shop, build);
+	return checkPairs(van, { ...turn.context(), language });
+}
+
 /** What is known of the language before a message is answered. */
 interface Tongue {
 	readonly language: Language;
+	/** the message itself tells it */
+	readonly said: boolean;
 	/** what its place remembers */
 	readonly known: Language | null;
 }
@@ -76,15 +96,17 @@ interface Tongue {
 export async function tongueOf(turn: Turn): Promise<Tongue> {
 	const said = saidIn(turn);
 	const known = said === null || turn.incoming.thread !== null ? await keptIn(turn) : null;
-	return { language: said ?? known ?? 'en', known };
+	return { language: said ?? known ?? 'en', said: said !== null, known };
 }
 
 /** The reply in the language of whoever asked, which its place remembers. */
-export async function inTheirTongue(turn: Turn, { language, known }: Tongue, reply: Reply): Promise<Reply> {
-	await remember(turn, language, known, reply.answer.entry);
+export async function inTheirTongue(turn: Turn, tongue: Tongue, reply: Reply): Promise<Reply> {
+	const { language } = tongue;
+	await remember(turn, tongue, reply.answer.entry);
 	if (language === 'en') return reply;
 	const about = await aboutOf(turn, reply);
-	return retell(reply, speaking(turn, about, language), about);
+	const told = await checkedIn(turn, reply, about.build, language);
+	return retell(reply, speaking(turn, about, language), { ...about, told });
 }
 
 /** A reply that was given before, in the language it was given in. */
@@ -92,7 +114,8 @@ export async function repliedIn(turn: Turn, reply: Reply, entry: Entry): Promise
 	const kept = await turn.log.getSetting(turn.incoming.shop, ofEntry(entry.number));
 	if (!isLanguage(kept)) return reply;
 	const about = { ...ofLogged(entry), build: entry.build };
-	return retell(reply, speaking(turn, about, kept), about);
+	const told = await checkedIn(turn, reply, about.build, kept);
+	return retell(reply, speaking(turn, about, kept), { ...about, told });
 }
 
 /** A reply that the log could not keep: only the message itself tells its language. */

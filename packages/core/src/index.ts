@@ -8,6 +8,7 @@ export {
 	type SimulationTotals,
 } from './energy/simulation.js';
 export type { Phrasebook } from './phrases/phrasebook.js';
+export { vanPhrases } from './phrases/van.js';
 export { wordsOf } from './phrases/words.js';
 export { evaluateSum } from './quantity/arithmetic.js';
 export { fromBase, toBase, unitsOf } from './quantity/convert.js';

@@ -1,6 +1,6 @@
 /** "/build check": the cross-checks on what is known of a build, and what got better or worse since the last time. */
 
-import { checkVan, type VanCheck } from '@lugbook/core';
+import { type Context, checkVan, phrase, type Van, type VanCheck, type VanFinding } from '@lugbook/core';
 import type { Answer } from '../answer.js';
 import { bareAnswer } from '../answer.js';
 import { exchangeOf } from '../memory.js';
@@ -12,7 +12,7 @@ import { noBuild } from './tell.js';
 import { vanOf } from './van.js';
 
 /** what entries of a check have for a topic */
-const wholeVan = 'whole-van';
+export const wholeVan = 'whole-van';
 
 export async function checkBuild(turn: Turn): Promise<Reply> {
 	const build = await turn.build();
@@ -49,14 +49,39 @@ function questionsOf(notKnown: VanCheck['notKnown']): string[] {
 }
 
 function checkParts({ findings, notKnown }: VanCheck): Part[] {
-	const found = findings.map((finding): Part => {
-		const rests = finding.rests.length === 0 ? '' : ` (${finding.rests.join(', ')})`;
-		return { kind: finding.severity, text: `${finding.text}${rests}`, fold: finding.severity === 'note' };
-	});
+	const found = findings.map(
+		(finding): Part => ({
+			kind: finding.severity,
+			text: withRests(finding),
+			fold: finding.severity === 'note',
+		}),
+	);
 	const questions = questionsOf(notKnown).map(
 		(question): Part => ({ kind: 'list', text: `Not known: ${question}`, fold: false }),
 	);
 	return [...found, ...questions];
+}
+
+function withRests({ text, rests }: VanFinding): string {
+	return rests.length === 0 ? text : `${text} (${rests.join(', ')})`;
+}
+
+/** What a check says in English, and how the same check says it in the language of the context. */
+export function checkPairs(van: Van, context: Context): Map<string, string> {
+	const english = checkVan(van, { ...context, language: 'en' });
+	const told = checkVan(van, context);
+	const pairs = new Map<string, string>();
+	for (const [index, finding] of english.findings.entries()) {
+		const same = told.findings[index];
+		if (same === undefined || same.code !== finding.code) continue;
+		pairs.set(finding.text, same.text);
+		pairs.set(withRests(finding), withRests(same));
+	}
+	for (const { fact, question } of english.notKnown) {
+		const same = told.notKnown.find((one) => one.fact === fact);
+		if (same !== undefined) pairs.set(question, phrase(context, same.question));
+	}
+	return pairs;
 }
 
 interface Before {

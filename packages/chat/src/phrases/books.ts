@@ -1,6 +1,13 @@
-import type { Language, Phrasebook } from '@lugbook/core';
+import { type Language, type Phrasebook, vanPhrases } from '@lugbook/core';
 import { german } from './de.js';
 import { spanish } from './es.js';
 
-/** What the conversation itself says, by language: the English sentence with numbered gaps, and how it reads there. */
-export const books: Readonly<Record<Language, Phrasebook>> = { en: {}, es: spanish, de: german };
+/**
+ * What the conversation itself says, by language, and what a check of the van finds: the English sentence with numbered
+ * gaps, and how it reads there.
+ */
+export const books: Readonly<Record<Language, Phrasebook>> = {
+	en: {},
+	es: { ...vanPhrases.es, ...spanish },
+	de: { ...vanPhrases.de, ...german },
+};

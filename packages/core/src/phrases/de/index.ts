@@ -33,6 +33,7 @@ import { structureWork } from './structure-work.js';
 import { strut } from './strut.js';
 import { tank } from './tank.js';
 import { tire } from './tire.js';
+import { van } from './van.js';
 import { vent } from './vent.js';
 import { waterWork } from './water-work.js';
 import { weightWork } from './weight-work.js';
@@ -75,6 +76,7 @@ export const german: Phrasebook = {
 	...strut,
 	...tank,
 	...tire,
+	...van,
 	...vent,
 	...waterWork,
 	...weightWork,

@@ -113,7 +113,7 @@ const tankFreezes: Rule = {
 					? [
 							unknown(
 								`${tank.kind}.outside`,
-								`Is the ${labelOf(tank)} inside the heated space, or under the floor?`,
+								facts.say`Is the ${labelOf(tank)} inside the heated space, or under the floor?`,
 							),
 						]
 					: fine;

@@ -186,7 +186,10 @@ function axleRule(axle: 'rear' | 'front'): Rule {
 			const placed = counted.filter(({ zone }) => zone !== null);
 			const open = counted.filter((line) => line.zone === null && line.massKg + line.waterL >= openKg);
 			const asks = open.map(({ piece, name }) =>
-				unknown(`${piece.kind}.zone`, `Where does the ${name} stand (front, middle, over the axle, back)?`),
+				unknown(
+					`${piece.kind}.zone`,
+					facts.say`Where does the ${name} stand (front, middle, over the axle, back)?`,
+				),
 			);
 			if (num(body, 'emptyKg') === undefined) {
 				asks.push(
