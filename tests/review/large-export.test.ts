@@ -1,7 +1,7 @@
 /** The book of a build with ten thousand answers, by a process whose memory would not hold them. */
 
 import { execFile } from 'node:child_process';
-import { createReadStream } from 'node:fs';
+import { createReadStream, existsSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -15,6 +15,8 @@ import { robin } from './shop.js';
 const ANSWERS = 10_000;
 /** As JSON they are some 75 MB and as objects several times that [MiB]. */
 const HEAP_MIB = 96;
+/** As a page these are 43 MB of text, and as objects several times that. */
+const SHEETS = 2_000;
 
 const program = fileURLToPath(new URL('../../apps/console/dist/export.js', import.meta.url));
 
@@ -36,18 +38,19 @@ beforeAll(async () => {
 		await Promise.all(batch);
 	}
 	await chat.close();
-}, 120_000);
+}, 600_000);
 
 afterAll(async () => {
 	await rm(folder, { recursive: true, force: true });
 });
 
-async function exported(format: string): Promise<void> {
-	await promisify(execFile)(
+async function exported(format: string, more: readonly string[] = []): Promise<string> {
+	const { stdout } = await promisify(execFile)(
 		process.execPath,
-		[`--max-old-space-size=${HEAP_MIB}`, program, 'heron', '--format', format, '--out', folder],
+		[`--max-old-space-size=${HEAP_MIB}`, program, 'heron', '--format', format, '--out', folder, ...more],
 		{ env: { ...process.env, DATABASE_URL: `sqlite:${join(folder, 'log.sqlite')}`, LUGBOOK_REGION: 'us' } },
 	);
+	return stdout;
 }
 
 async function* linesOf(name: string): AsyncGenerator<string> {
@@ -55,7 +58,7 @@ async function* linesOf(name: string): AsyncGenerator<string> {
 }
 
 test('as JSON: every answer, in order, the largest number last', async () => {
-	await exported('json');
+	expect(await exported('json')).toContain("can't be read back into a log: for that take the whole shop");
 	let count = 0;
 	for await (const line of linesOf('heron.json')) {
 		// A sheet a line, as the form promises.
@@ -65,7 +68,7 @@ test('as JSON: every answer, in order, the largest number last', async () => {
 		expect(Number(number)).toBe(count + 1);
 	}
 	expect(count).toBe(ANSWERS);
-}, 180_000);
+}, 600_000);
 
 test('as spreadsheets: every answer and every run', async () => {
 	await exported('csv');
@@ -74,4 +77,23 @@ test('as spreadsheets: every answer and every run', async () => {
 		for await (const _line of linesOf(name)) count += 1;
 		expect(count).toBe(1 + ANSWERS);
 	}
-}, 180_000);
+}, 600_000);
+
+test('as a page: sheet by sheet, so that as many as would not fit go through', async () => {
+	await exported('html', ['--entries', `2..${1 + SHEETS}`]);
+	let count = 0;
+	for await (const line of linesOf(`heron-2-${1 + SHEETS}.html`))
+		count += Number(line.startsWith('<h3 id="sheet-'));
+	expect(count).toBe(SHEETS);
+}, 600_000);
+
+test('as PDF: more than one takes are refused before anything is written, with the pieces that go', async () => {
+	const refused = exported('pdf');
+	await expect(refused).rejects.toMatchObject({
+		code: 1,
+		stderr: expect.stringMatching(
+			/^These are 10000 calculation sheets of build "heron"; a PDF takes 400\. Export it in 25 pieces, .*: 2\.\.401, 402\.\.801, 802\.\.1201, \.\.\., 9602\.\.10001\. HTML, CSV and JSON take all of them in one file\.\nThe first: --entries 2\.\.401\n$/,
+		),
+	});
+	expect(existsSync(join(folder, 'heron.pdf'))).toBe(false);
+}, 600_000);

@@ -1,12 +1,21 @@
 import { mkdirSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { type BookFormat, bookFiles, bookFormats, openLog } from '@lugbook/chat';
+import {
+	aboutFormat,
+	type BookFormat,
+	bookFiles,
+	bookFormats,
+	openLog,
+	partIn,
+	TooManySheets,
+} from '@lugbook/chat';
 import { Bar } from './bar.js';
 import { writeFiles } from './files.js';
 import { readSettings } from './settings.js';
 
 const usage = `pnpm export BUILD [--format ${bookFormats.join('|')}] [--out DIR]   the book of a build as a file
-options: --shop NAME (local unless said)  --region us|eu  --units us|metric`;
+options: --shop NAME (local unless said)  --region us|eu  --units us|metric
+         --entries FIRST..LAST: the sheets of these answers alone`;
 
 class WrongUse extends Error {}
 
@@ -20,6 +29,7 @@ function readArguments() {
 				shop: { type: 'string', default: 'local' },
 				region: { type: 'string' },
 				units: { type: 'string' },
+				entries: { type: 'string' },
 				help: { type: 'boolean', default: false },
 			},
 		});
@@ -48,6 +58,11 @@ async function main(): Promise<number> {
 	const region = values.region === undefined ? settings.region : oneOf('region', values.region, ['us', 'eu']);
 	const usual = region === 'us' ? 'us' : 'metric';
 	const units = values.units === undefined ? usual : oneOf('units', values.units, ['us', 'metric']);
+	const part = values.entries === undefined ? null : partIn(values.entries);
+	if (values.entries !== undefined && part === null)
+		throw new WrongUse(
+			`--entries is "${values.entries}"; it is the first and the last number, such as 1..400.`,
+		);
 	const { shop, out } = values;
 	const bar = new Bar(process.stderr, `Book of the build "${build}"`);
 	const log = await openLog(settings.databaseUrl);
@@ -56,6 +71,7 @@ async function main(): Promise<number> {
 			shop,
 			build: build.toLowerCase(),
 			format,
+			part,
 			context: { region, units, language: 'en' },
 			date: new Date().toISOString().slice(0, 10),
 			progress: (share) => bar.show(share),
@@ -68,6 +84,8 @@ async function main(): Promise<number> {
 		const written = await writeFiles(files, out);
 		bar.clear();
 		for (const { path } of written) console.log(`Written to ${path}`);
+		const about = await aboutFormat(format);
+		if (about !== null) console.log(about);
 		return 0;
 	} finally {
 		bar.clear();
@@ -80,6 +98,7 @@ try {
 } catch (error) {
 	const isWrongUse = error instanceof WrongUse;
 	console.error(error instanceof Error ? error.message : error);
+	if (error instanceof TooManySheets) console.error(`The first: --entries ${error.piece}`);
 	if (isWrongUse) console.error(`\n${usage}`);
 	process.exitCode = isWrongUse ? 2 : 1;
 }

@@ -5,15 +5,18 @@ export * from './bot/index.js';
 export { Chat, type ChatOptions, type Conversation, openChat } from './chat.js';
 export { forgetPerson } from './forget.js';
 export {
+	aboutFormat,
 	type BookFormat,
 	bookFiles,
 	bookFormats,
 	copyLog,
 	importLog,
 	openLog,
+	partIn,
 	recompute,
 	restoreLog,
 	sheetFile,
+	TooManySheets,
 } from './keeping.js';
 export { placeOf, type Shown } from './memory.js';
 export {

@@ -3,7 +3,7 @@ import { isShelf } from './bot/outbox.js';
 import { report } from './review/report.js';
 import { sheetRecordOf } from './review/sheet.js';
 
-export { type BookFormat, bookFiles, bookFormats } from './book/files.js';
+export { aboutFormat, type BookFormat, bookFiles, bookFormats, partIn, TooManySheets } from './book/files.js';
 export { recompute } from './recompute.js';
 export { copyLog, openLog };
 
@@ -26,13 +26,22 @@ export async function sheetFile(
  *
  * @param open begins to read the lines of the export
  * @param shop the name to take it in under; null for its own
+ * @throws Error where the lines are the book of one build, which nothing can be taken in from
  */
 export async function importLog(
 	log: Log,
 	open: () => AsyncIterable<string>,
 	shop: string | null,
 ): Promise<{ readonly shop: string; readonly written: number; readonly present: number }> {
+	if (await isBook(open)) throw new Error((await report()).bookJsonAbout);
 	return await log.import(shop === null ? open() : rechained(open, shop));
+}
+
+/** A book begins with its format too, and its first line is no whole object. */
+async function isBook(open: () => AsyncIterable<string>): Promise<boolean> {
+	const { bookJsonFormat } = await report();
+	for await (const line of open()) return line.startsWith(`{"format":"${bookJsonFormat.split('/')[0]}/`);
+	return false;
 }
 
 /**

@@ -25,6 +25,7 @@ export const demoBook: BuildBook = {
 		],
 		toConfirm: { values: 31, answers: 6 },
 	},
+	part: null,
 	findings: [
 		{
 			code: 'device-not-named',

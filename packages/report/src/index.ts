@@ -16,7 +16,7 @@ export type {
 } from './book/book.js';
 export { type Schedule, scheduleCsv, scheduleCsvLines } from './book/csv.js';
 export { bookHtml, bookHtmlChunks } from './book/html.js';
-export { bookJson, bookJsonChunks, bookJsonFormat } from './book/json.js';
+export { bookJson, bookJsonAbout, bookJsonChunks, bookJsonFormat } from './book/json.js';
 export { type BookPdfOptions, bookPdf, bookPdfChunks } from './book/pdf.js';
 export type { AxleRow, AxlesPicture } from './picture/axles.js';
 export type { ChargeCase, ChargePicture } from './picture/charge.js';

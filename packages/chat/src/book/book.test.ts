@@ -1,6 +1,14 @@
 import { type SheetRecord, scheduleCsv } from '@lugbook/report';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Chat, type Incoming, openChat, type Person, plainText, type Reply } from '../index.js';
+import {
+	type Chat,
+	type Incoming,
+	importLog,
+	openChat,
+	type Person,
+	plainText,
+	type Reply,
+} from '../index.js';
 import { bookOf } from './book.js';
 import { bookFiles, bookFormats } from './files.js';
 
@@ -376,6 +384,38 @@ describe('/log export', () => {
 			expect(heard.at(-1)).toBe(1);
 		},
 	);
+
+	test('as JSON says in the file and beside it that a whole shop is what can be read back', async () => {
+		await told();
+		await tell(robin, '40A 12V 15 ft');
+		const reply = await tell(robin, '/log export json');
+		const text = (await bytesOf(reply, 'heron.json')).toString();
+		const about = /can't be read back.*the whole shop.*pnpm log export/;
+		expect(JSON.parse(text).about).toMatch(about);
+		expect(reply.parts.map((part) => part.text).join('\n')).toMatch(about);
+		expect(plainText(await tell(robin, '/log export csv'), { folded: true })).not.toMatch(about);
+		// Who tries all the same is told the same, and nothing is written.
+		const before = await chat.log.shops();
+		await expect(importLog(chat.log, () => linesOf(text), 'elsewhere')).rejects.toThrow(about);
+		expect(await chat.log.shops()).toEqual(before);
+		async function* linesOf(whole: string) {
+			yield* whole.split('\n');
+		}
+	});
+
+	test('of some answers alone holds their sheets alone and says so', async () => {
+		await told();
+		for (const feet of [5, 10, 15]) await tell(robin, `40A 12V ${feet} ft`);
+		const reply = await tell(robin, '/log export html 4..5');
+		const html = (await bytesOf(reply, 'heron-4-5.html')).toString();
+		expect([...html.matchAll(/<h3 id="sheet-(\d+)"/g)].map(([, number]) => number)).toEqual(['4', '5']);
+		expect(html).toContain('No. 4 to 5 alone; the others are in the other pieces');
+		for (const wrong of ['5..4', '4', '0..3', '4-5']) {
+			expect(await say(robin, `/log export html ${wrong}`)).toBe(
+				`"${wrong}" names no answers. Say the first and the last number: "/log export html 1..400".`,
+			);
+		}
+	});
 
 	test('a platform hears of it in words', async () => {
 		await told();

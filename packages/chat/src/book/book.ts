@@ -46,6 +46,8 @@ export interface BookOptions {
 	readonly context: Context;
 	/** the day it is made, "2026-05-04" */
 	readonly date: string;
+	/** the answers whose sheets go in, by number; all of them where it is left out */
+	readonly part?: { readonly from: number; readonly to: number } | null;
 	/** hears of every sheet that is read: how many so far, of how many in one going through */
 	readonly progress?: (read: number, sheets: number) => void;
 }
@@ -84,6 +86,7 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 		program: calculationVersion,
 		log: head === null ? null : { entry: head.number, hash: head.hash },
 		signing,
+		part: options.part ?? null,
 		findings: findings.with(check, told),
 		notKnown: [
 			...(check?.notKnown ?? []).map(({ question }) => question),
@@ -101,7 +104,7 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 		climate: climatePart(van, newest, context),
 		weights: weightsPart(summary, newest, pictures),
 		handover: handoverOf(van, summary, rows, limits, cautions, context),
-		sheets: () => sheetsOf(answers, vehicle, options.progress),
+		sheets: () => sheetsOf(answers, vehicle, options),
 	};
 }
 
@@ -205,14 +208,15 @@ function equipmentOfBook({ van, entryOf }: Told, context: Context): EquipmentIte
 async function* sheetsOf(
 	answers: Answers,
 	vehicle: string | null,
-	progress: BookOptions['progress'],
+	{ part, progress }: Pick<BookOptions, 'part' | 'progress'>,
 ): AsyncGenerator<SheetRecord> {
 	const { picturesOf } = await report();
 	let read = 0;
 	for await (const { entry, review } of answers.each()) {
-		const record = sheetRecord(entry, review, { picturesOf, vehicle });
 		read += 1;
 		progress?.(read, answers.count);
+		if (part != null && (entry.number < part.from || entry.number > part.to)) continue;
+		const record = sheetRecord(entry, review, { picturesOf, vehicle });
 		if (record !== null) yield record;
 	}
 }

@@ -13,6 +13,34 @@ export type BookFormat = (typeof bookFormats)[number];
 /** How often the sheets are gone through for a file: in HTML and PDF the register and the sheets each, in PDF twice. */
 const goingsThrough: Readonly<Record<BookFormat, number>> = { html: 2, pdf: 4, csv: 1, json: 1 };
 
+/**
+ * Sheets in one PDF at most. A PDF keeps the place of every cell in memory until it ends, some megabyte a sheet; the
+ * other formats are written sheet by sheet and have no end.
+ */
+const MOST_IN_A_PDF = 400;
+
+/** Asked for more in one file than goes into one. */
+export class TooManySheets extends Error {
+	/** the first piece that goes, "2..401" */
+	readonly piece: string;
+
+	constructor(message: string, piece: string) {
+		super(message);
+		this.piece = piece;
+	}
+}
+
+/** "2..401" of a command, or null where it is none. */
+export function partIn(text: string): { readonly from: number; readonly to: number } | null {
+	const [, from, to] = /^([1-9]\d{0,8})\.\.([1-9]\d{0,8})$/.exec(text) ?? [];
+	return from === undefined || Number(from) > Number(to) ? null : { from: Number(from), to: Number(to) };
+}
+
+/** What somebody has to know who is given the format, or null. */
+export async function aboutFormat(format: BookFormat): Promise<string | null> {
+	return format === 'json' ? (await report()).bookJsonAbout : null;
+}
+
 export interface BookFilesOptions extends Omit<BookOptions, 'progress'> {
 	readonly format: BookFormat;
 	/** hears what share of the work is done, from 0 to 1, as the files are read */
@@ -22,6 +50,8 @@ export interface BookFilesOptions extends Omit<BookOptions, 'progress'> {
 /**
  * The files of a build's book; their bytes are made as they are read, so memory stays bounded however many sheets
  * there are. Null where the shop's log has nothing of a build of that name.
+ *
+ * @throws TooManySheets where they are more than a PDF can take, saying which pieces do
  */
 export async function bookFiles(log: Log, options: BookFilesOptions): Promise<ReplyFile[] | null> {
 	const { format, progress } = options;
@@ -34,12 +64,35 @@ export async function bookFiles(log: Log, options: BookFilesOptions): Promise<Re
 		progress?.(Math.min(1, (before + read / sheets) / times));
 	};
 	const book = await bookOf(log, { ...options, progress: heard });
-	return book === null ? null : await filesIn(book, format);
+	if (book === null) return null;
+	if (format === 'pdf') keepToLimit(book);
+	return await filesIn(book, format);
+}
+
+function keepToLimit({ build, part, signing }: BuildBook): void {
+	const numbers = Object.values(signing.answers)
+		.flat()
+		.filter((number) => part === null || (number >= part.from && number <= part.to))
+		.sort((a, b) => a - b);
+	if (numbers.length <= MOST_IN_A_PDF) return;
+	const pieces = Array.from({ length: Math.ceil(numbers.length / MOST_IN_A_PDF) }, (_, piece) => {
+		const own = numbers.slice(piece * MOST_IN_A_PDF, (piece + 1) * MOST_IN_A_PDF);
+		return `${own[0]}..${own.at(-1)}`;
+	});
+	const shown = pieces.length <= 6 ? pieces : [...pieces.slice(0, 3), '...', pieces.at(-1)];
+	const [first = ''] = pieces;
+	throw new TooManySheets(
+		`These are ${numbers.length} calculation sheets of build "${build}"; a PDF takes ${MOST_IN_A_PDF}. ` +
+			`Export it in ${pieces.length} pieces, by the numbers of the answers: ${shown.join(', ')}. ` +
+			'HTML, CSV and JSON take all of them in one file.',
+		first,
+	);
 }
 
 async function filesIn(book: BuildBook, format: BookFormat): Promise<ReplyFile[]> {
 	const { bookHtmlChunks, bookJsonChunks, bookPdfChunks, scheduleCsvLines } = await report();
-	const stem = fileStem(book.build);
+	const numbers = book.part === null ? '' : `-${book.part.from}-${book.part.to}`;
+	const stem = `${fileStem(book.build)}${numbers}`;
 	const about = `Book of the build "${book.build}"`;
 	switch (format) {
 		case 'html':

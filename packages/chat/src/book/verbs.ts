@@ -6,7 +6,15 @@ import { named, pictureOfAnswer, picturesReply } from '../review/picture.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { bookOf } from './book.js';
-import { type BookFormat, bookFiles, bookFormats } from './files.js';
+import {
+	aboutFormat,
+	type BookFilesOptions,
+	type BookFormat,
+	bookFiles,
+	bookFormats,
+	partIn,
+	TooManySheets,
+} from './files.js';
 
 const noBuild = 'No build is chosen for this channel. Say "/build use NAME".';
 
@@ -14,20 +22,28 @@ function unknownBuild(build: string): Reply {
 	return listed(`There is nothing of build "${build}" in this shop's log yet.`, 'asker');
 }
 
-async function exportBook(turn: Turn, format: BookFormat): Promise<Reply> {
+async function exportBook(turn: Turn, format: BookFormat, part: BookFilesOptions['part']): Promise<Reply> {
 	const build = await turn.build();
 	if (build === null) return listed(noBuild, 'asker');
-	const files = await bookFiles(turn.log, {
+	const made = await bookFiles(turn.log, {
 		shop: turn.incoming.shop,
 		build,
 		format,
+		part: part ?? null,
 		context: turn.context(),
 		date: turn.today(),
 		progress: (share) => turn.progress(`Writing the book of build "${build}": ${Math.floor(share * 100)} %`),
+	}).catch((error: unknown) => {
+		if (error instanceof TooManySheets) return `${error.message} Say "/log export pdf ${error.piece}".`;
+		throw error;
 	});
-	if (files === null) return unknownBuild(build);
+	if (typeof made === 'string') return listed(made, 'asker');
+	if (made === null) return unknownBuild(build);
+	const files = made;
 	const names = files.map(({ name }) => name).join(', ');
-	return { ...listed(`The book of build "${build}": ${names}`, 'channel'), files };
+	const about = await aboutFormat(format);
+	const told = [`The book of build "${build}": ${names}`, ...(about === null ? [] : [about])];
+	return { ...listed(told.join('\n'), 'channel'), files };
 }
 
 /** The pictures of the build itself: its wiring, its axles, and its energy where it was asked about. */
@@ -54,14 +70,22 @@ export const bookVerbs: readonly Verb[] = [
 	{
 		usage: 'export html|pdf|csv|json',
 		help: "the book of the channel's build as a file",
-		pattern: /^export(?:\s+(\S{1,40}))?$/i,
+		pattern: /^export(?:\s+(\S{1,40}))?(?:\s+(\S{1,40}))?$/i,
 		run: async (turn, match) => {
 			const asked = (match[1] ?? 'pdf').toLowerCase();
 			const format = bookFormats.find((one) => one === asked);
 			if (format === undefined) {
 				return listed(`"${asked}" is no format of the book. It is ${bookFormats.join(', ')}.`, 'asker');
 			}
-			return await exportBook(turn, format);
+			const numbers = match[2] ?? '';
+			const part = partIn(numbers);
+			if (numbers !== '' && part === null) {
+				return listed(
+					`"${numbers}" names no answers. Say the first and the last number: "/log export ${format} 1..400".`,
+					'asker',
+				);
+			}
+			return await exportBook(turn, format, part);
 		},
 	},
 	{

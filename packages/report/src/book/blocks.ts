@@ -106,6 +106,12 @@ function coverBlocks(book: BuildBook): Block[] {
 			['Rests on the log', book.log === null ? null : `up to No. ${book.log.entry}, hash ${book.log.hash}`],
 			['Calculations', stateCounts(book.signing)],
 			['Assumptions', confirmText(book.signing)],
+			[
+				'Sheets in this file',
+				book.part === null
+					? null
+					: `No. ${book.part.from} to ${book.part.to} alone; the others are in the other pieces`,
+			],
 			['Open findings', findingCounts(book)],
 			['Not known', book.notKnown.length === 0 ? 'nothing' : `${book.notKnown.length} matters, see part 1`],
 		]),

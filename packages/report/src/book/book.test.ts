@@ -7,7 +7,7 @@ import type { SheetRecord } from '../sheet/record.js';
 import { bookContents } from './blocks.js';
 import type { BuildBook } from './book.js';
 import { bookHtml, bookHtmlChunks } from './html.js';
-import { bookJson, bookJsonChunks, bookJsonFormat } from './json.js';
+import { bookJson, bookJsonAbout, bookJsonChunks, bookJsonFormat } from './json.js';
 
 const bare: BuildBook = {
 	...demoBook,
@@ -120,7 +120,8 @@ describe('the book as JSON', () => {
 		const read = JSON.parse(await bookJson(demoBook));
 		expect(read.format).toBe(bookJsonFormat);
 		expect(read.sheets).toHaveLength(demoSheets.length);
-		const { format: _, ...rest } = read;
+		const { format: _, about, ...rest } = read;
+		expect(about).toBe(bookJsonAbout);
 		expect(rest).toEqual(JSON.parse(JSON.stringify(demoBook)));
 	});
 

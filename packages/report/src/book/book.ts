@@ -25,6 +25,8 @@ export interface BuildBook {
 	/** the newest entry of the shop's log that the book rests on */
 	readonly log: { readonly entry: number; readonly hash: string } | null;
 	readonly signing: Signing;
+	/** where the file holds the sheets of some answers alone: the first and the last number; null where all are in it */
+	readonly part: { readonly from: number; readonly to: number } | null;
 	readonly findings: readonly OpenFinding[];
 	/** what was not said of the build; it is never presumed fine */
 	readonly notKnown: readonly string[];

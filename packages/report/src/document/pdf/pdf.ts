@@ -26,22 +26,27 @@ export async function* pdfChunks(
 	blocks: () => AsyncIterable<Block>,
 	options: PdfOptions,
 ): AsyncGenerator<Uint8Array> {
+	const places = await measured(blocks, options);
 	const { default: Document } = await import('pdfkit');
-	const first = begin(Document, options);
-	const measuring = new PdfWriter(first, options.footer, null);
-	first.resume();
-	for await (const block of blocks()) measuring.write(block);
-	measuring.end();
-	const places: Places = { pages: measuring.pages, total: measuring.page };
-
-	const second = begin(Document, options);
-	const writer = new PdfWriter(second, options.footer, places);
+	const pdf = begin(Document, options);
+	const writer = new PdfWriter(pdf, options.footer, places);
 	for await (const block of blocks()) {
 		writer.write(block);
-		yield* ready(second);
+		yield* ready(pdf);
 	}
 	writer.end();
-	for await (const chunk of second) yield chunk as Uint8Array;
+	for await (const chunk of pdf) yield chunk as Uint8Array;
+}
+
+/** The first going-through, in a function of its own: nothing of its document is held while the second is written. */
+async function measured(blocks: () => AsyncIterable<Block>, options: PdfOptions): Promise<Places> {
+	const { default: Document } = await import('pdfkit');
+	const pdf = begin(Document, options);
+	const writer = new PdfWriter(pdf, options.footer, null);
+	pdf.resume();
+	for await (const block of blocks()) writer.write(block);
+	writer.end();
+	return { pages: writer.pages, total: writer.page };
 }
 
 /** What the document has written so far. */
