@@ -45,8 +45,8 @@ describe('the book of a build as PDF', () => {
 			expect(text).toContain(squeezed(sizing.headline).slice(0, 30));
 		}
 		// A sign that only the mathematical font has.
-		expect(text).toContain('Ir,min≤Ir≤Iz');
-		expect(sheetText(demoSheets[0] as (typeof demoSheets)[number])).toContain('Ir,min ≤ Ir ≤ Iz');
+		expect(text).toContain('Ir,min≤Ir≤Ir,max');
+		expect(sheetText(demoSheets[0] as (typeof demoSheets)[number])).toContain('Ir,min ≤ Ir ≤ Ir,max');
 	});
 
 	test('figures carry their description, headings and tables their tags', () => {

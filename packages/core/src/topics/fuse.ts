@@ -496,7 +496,7 @@ function writeWorking({ sheet, run, check, size, loadA, minimumA, ratingA, input
 	}
 	sheet.step(
 		input.ratingA === undefined ? 'rating' : 'rating to be judged',
-		'Ir,min ≤ Ir ≤ Iz',
+		'Ir,min ≤ Ir ≤ Ir,max',
 		`${n(minimumA)} A ≤ ${n(ratingA)} A ≤ ${n(check.deviceCapA, 1)} A`,
 		ratingA,
 		{ kind: 'current', source: sheet.rules.dc.deviceSource },

@@ -689,7 +689,7 @@ function writeWorking(sheet: Sheet, run: Run, check: SizeCheck, input: Input, ef
 	if (check.deviceA !== null) {
 		sheet.step(
 			'protective device',
-			'Ir,min ≤ Ir ≤ Iz',
+			'Ir,min ≤ Ir ≤ Ir,max',
 			`${n(minimumA)} A ≤ ${n(check.deviceA)} A ≤ ${n(check.deviceCapA, 1)} A`,
 			check.deviceA,
 			{

@@ -206,13 +206,21 @@ function workingBlocks({ working }: Sizing): Block[] {
 			['Step:4', 'Symbols, then the numbers put in:8', 'Value:>3', 'Source:5'],
 			working.map(({ label, formula, substituted, value, unit, source }) => [
 				label,
-				`${formula}\n= ${substituted}`,
+				`${formula}\n${putIn(substituted, computedText(value, unit))}`,
 				computedText(value, unit),
 				source,
 			]),
 		),
 		paragraph('Values in the working are not rounded; six figures of them are shown.'),
 	];
+}
+
+/** Numbers put in stand behind a "="; what only says where they come from stands in brackets. */
+function putIn(substituted: string, computed: string): string {
+	const isSum = / [×·/+−≤≥-] |√/.test(substituted);
+	const figure = /^-?[\d.]+/.exec(substituted)?.[0];
+	const isValue = figure !== undefined && figure === /^-?[\d.]+/.exec(computed)?.[0];
+	return isSum || isValue ? `= ${substituted}` : `(${substituted})`;
 }
 
 function resultBlocks(
@@ -273,14 +281,8 @@ function closenessBlocks({ sizing, inputs }: SheetRecord): Block[] {
 			table(
 				['Input:6', 'Now:>4', 'Holds:5', 'Margin:>5'],
 				sizing.tipping.map(({ name, label, value, unit, text }) => {
-					const now = [...inputs, ...sizing.assumed].find(
-						(one) => one.name === name && typeof one.value === 'number',
-					);
-					const margin = typeof now?.value === 'number' ? value - now.value : null;
-					const shown =
-						margin === null || margin < 0
-							? null
-							: leftText(margin, unit, { value: now?.text ?? '', limit: text });
+					const now = nowOf(name, unit, inputs, sizing);
+					const shown = now === null ? null : marginTo({ value, unit, text }, now);
 					return [label, now?.text ?? '', text, shown ?? ''];
 				}),
 			),
@@ -295,6 +297,33 @@ function closenessBlocks({ sizing, inputs }: SheetRecord): Block[] {
 		);
 	}
 	return blocks;
+}
+
+interface Amount {
+	readonly value: number;
+	readonly unit: string | null;
+	readonly text: string;
+}
+
+/** The input as it is, or as it was worked out: "current" of a run for which the power was given. */
+function nowOf(
+	name: string,
+	unit: string | null,
+	inputs: SheetRecord['inputs'],
+	{ assumed, results }: Sizing,
+): Amount | null {
+	const worked = results.filter((one) => one.unit === unit && name.replace(/[A-Z]+[a-z]?$/, '') === one.name);
+	const found = [...inputs, ...assumed].find((one) => one.name === name) ?? worked[0];
+	return typeof found?.value === 'number' ? { value: found.value, unit, text: found.text } : null;
+}
+
+/** How far it may still move; what is past it already is said so. */
+function marginTo(limit: Amount, now: Amount): string | null {
+	const isFloor = /^(?:for )?down to/.test(limit.text);
+	const margin = isFloor ? now.value - limit.value : limit.value - now.value;
+	const shown = isFloor ? { value: limit.text, limit: now.text } : { value: now.text, limit: limit.text };
+	const left = leftText(margin, limit.unit, shown);
+	return left?.startsWith('-') ? `beyond by ${left.slice(1)}` : left;
 }
 
 function findingBlocks({ findings }: Sizing): Block[] {

@@ -1,11 +1,13 @@
 import type { Sizing } from '@lugbook/core';
 import { writeNumber } from '@lugbook/core';
+import { limitsByTopic } from './limits.js';
 import type { SheetCheck, SheetInput, SheetRecord } from './record.js';
-import { leftText } from './units.js';
+import { computedText, leftText } from './units.js';
 
 /**
  * The checks against limits: those the caller gave, those that stand in the working as inequalities with the numbers
- * put in, results that have a limit of the same name among the inputs, and results that are themselves what is left.
+ * put in, results that have a limit of the same name among the inputs, values that the topic holds against each other,
+ * and results that are themselves what is left.
  */
 export function checksOf(record: Pick<SheetRecord, 'checks' | 'sizing' | 'inputs'>): SheetCheck[] {
 	const { sizing, inputs } = record;
@@ -13,17 +15,18 @@ export function checksOf(record: Pick<SheetRecord, 'checks' | 'sizing' | 'inputs
 		...record.checks,
 		...sizing.working.flatMap(inequalities),
 		...namedLimits(sizing, inputs),
+		...limitsOfTopic(sizing, inputs),
 		...margins(sizing),
 	];
 }
 
-/** "50 A ≤ 50 A ≤ 81.6 A" holds two checks. */
-function inequalities({ label, formula, substituted }: Sizing['working'][number]): SheetCheck[] {
+/** "50 A ≤ 50 A ≤ 81.6 A" holds two checks; of "1.25 × 12 A ≤ 15 A" the left side is the value of the step. */
+function inequalities({ label, formula, substituted, value, unit }: Sizing['working'][number]): SheetCheck[] {
 	const terms = substituted.split(/\s*[≤≥]\s*/);
 	const signs = [...substituted.matchAll(/[≤≥]/g)].map(([sign]) => sign);
 	const symbols = formula.split(/\s*[≤≥]\s*/);
 	return signs.flatMap((sign, index) => {
-		const left = amount(terms[index]);
+		const left = amount(terms[index]) ?? (index === 0 ? amount(computedText(value, unit)) : null);
 		const right = amount(terms[index + 1]);
 		if (left === null || right === null || left.unit !== right.unit) return [];
 		const margin = sign === '≤' ? right.value - left.value : left.value - right.value;
@@ -41,10 +44,10 @@ function inequalities({ label, formula, substituted }: Sizing['working'][number]
 	});
 }
 
-/** "payloadLeft" and "rearReserve" say what is left to a rating. */
+/** What is "left to" a rating is a margin by its own name; a left support is none. */
 function margins({ results }: Sizing): SheetCheck[] {
-	return results.flatMap(({ name, label, value, text }) =>
-		typeof value === 'number' && /^[a-z]+(?:Left|Reserve)$/.test(name)
+	return results.flatMap(({ label, value, text, unit }) =>
+		typeof value === 'number' && unit === 'kg' && /^left to /.test(label)
 			? [{ what: label, value: '', limit: '', margin: marginText(text), holds: value >= 0 }]
 			: [],
 	);
@@ -59,6 +62,38 @@ function amount(term: string | undefined): { value: number; unit: string; text: 
 	const [, figure, unit] = /^(-?\d+(?:\.\d+)?)\s*([^\d\s(×+−-][^\d(×+−]*)?$/.exec(term?.trim() ?? '') ?? [];
 	if (figure === undefined) return null;
 	return { value: Number(figure), unit: (unit ?? '').trim(), text: (term ?? '').trim() };
+}
+
+/** What the topic holds against each other, where the sheet has both, as numbers of one unit. */
+function limitsOfTopic(sizing: Sizing, inputs: readonly SheetInput[]): SheetCheck[] {
+	const all = [...sizing.results, ...inputs, ...sizing.assumed];
+	const numberNamed = (name: string) => {
+		const found = all.find((one) => one.name === name);
+		return typeof found?.value === 'number' ? { ...found, value: found.value } : null;
+	};
+	return (limitsByTopic[sizing.topic] ?? []).flatMap(({ value: name, limit: against, sense }) => {
+		const value = numberNamed(name);
+		const limit =
+			against === 1 ? { label: 'all of it', value: 1, unit: '1', text: '100 %' } : numberNamed(against);
+		if (value === null || limit === null) return [];
+		const asShare = limit.unit === '1' && value.unit === '%';
+		if (!asShare && value.unit !== limit.unit) return [];
+		const bound = asShare ? limit.value * 100 : limit.value;
+		const margin = sense === 'at most' ? bound - value.value : value.value - bound;
+		const shown =
+			sense === 'at most'
+				? { value: value.text, limit: limit.text }
+				: { value: limit.text, limit: value.text };
+		return [
+			{
+				what: `${value.label} against ${limit.label === value.label ? 'its limit' : limit.label}`,
+				value: value.text,
+				limit: `${sense} ${limit.text}`,
+				margin: marginText(leftText(margin, value.unit, shown) ?? writeNumber(margin, 4, 'down')),
+				holds: margin >= 0,
+			},
+		];
+	});
 }
 
 /** An input "dropLimit" is the limit of the result "drop", or of "dropPercent" where the limit is a share. */
