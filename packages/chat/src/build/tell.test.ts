@@ -76,6 +76,35 @@ describe('told in words without a command', () => {
 		expect(await words('use 24 V for the whole van')).toContain('bank voltage 24 V');
 		expect(await words('add a 100 W panel')).toMatch(/solar panels 2: power of one panel 100 W/);
 	});
+
+	test('"no, ..." puts a named piece right also when something else was asked meanwhile', async () => {
+		await say('/build use heron');
+		await say(van);
+		await say('40A 12V 15 ft');
+		expect(await words('no, the fridge is 60 W')).toContain('fridge: power 60 W');
+		await say('40A 12V 15 ft');
+		expect(await words('no, son tres baterías')).toContain('baterías 3');
+	});
+
+	test('a bare list of a bank, panels, an inverter and what it feeds is a description', async () => {
+		await say('/build use heron');
+		const { answer } = await say('2x 100ah lfp 12v, 200w panel, 2000w inverter, fridge 45w');
+		expect(answer.headline).toBe('Build "heron" as understood: 4 pieces');
+	});
+
+	test('what joins on to the answer before is asked with it, in each language', async () => {
+		for (const [question, next, length] of [
+			['wire for fridge 45w 12v 5 m', 'and 8 m?', 8],
+			['cable para nevera 45w 12v 5 m', 'y a 8 metros?', 8],
+			['kabel kühlschrank 45w 12v 5 m', 'und mit 8 m?', 8],
+		] as const) {
+			await say(question);
+			expect(understood(await say(next))).toMatchObject({
+				powerW: [45, '45w'],
+				lengthM: [length, expect.any(String)],
+			});
+		}
+	});
 });
 
 describe('sizings take what the build knows', () => {

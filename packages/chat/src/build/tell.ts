@@ -63,7 +63,7 @@ export async function toldInWords(
 	if (correction === null) return null;
 	const isMeant = {
 		plain: true,
-		named: !goesOn && (states.test(text) || corrects.test(text)),
+		named: !goesOn && (states.test(text) || corrects.test(text) || contradicts.test(text)),
 		last: justTold || (!goesOn && corrects.test(text)),
 		bare: justTold && reading.topic === null,
 	}[correction.how];
@@ -80,6 +80,9 @@ const corrects =
 
 const questions =
 	/\?\s*$|^\W*(?:hey |hi |ok |so |and |hola |hallo |moin )*(?:what|which|whats|what's|how|can|could|will|would|does|do|is|are|should|why|when|where|size|need|check|qué|que|cuál|cuánt[oa]s?|cómo|puedo|puede|va|necesito|was|welche[rsn]?|wie|wieviel|kann|können|reicht|passt|brauche|braucht)\b|\b(?:what|which|qué|welche[rsn]?) (?:size|wire|fuse|cable|gauge|sección|fusible|querschnitt|sicherung)\b/iu;
+
+/** "No, three batteries", "no, son tres baterías": puts right what was said before, however long ago. */
+const contradicts = /^(?:no|nope|nein|nö)\s*[,.:;]\s*\S/iu;
 
 function soundsAsking(text: string): boolean {
 	return questions.test(text.trim());
@@ -98,7 +101,7 @@ const inQuestions: ReadonlySet<string> = new Set(['people', 'place', 'trip', 'ap
 
 /**
  * Several pieces of equipment and no question: two that are said to be there, three where no topic is asked for, or
- * four that no list of loads has.
+ * four that no list of loads has, three with a bank and its inverter among them.
  */
 function isPlainDescription(text: string, description: Description, reading: Reading): boolean {
 	const kinds = [...kindsIn(description)];
@@ -111,7 +114,8 @@ function isPlainDescription(text: string, description: Description, reading: Rea
 		(kind) =>
 			!inQuestions.has(kind) && equipmentOf(kind).draws({} as never, description.context).length === 0,
 	);
-	return aboard.length >= 4;
+	const isWholeSystem = ['battery', 'inverter'].every((kind) => aboard.includes(kind));
+	return aboard.length >= (isWholeSystem ? 3 : 4);
 }
 
 /** Whether the last thing kept of this person here told of a van. */

@@ -18,6 +18,9 @@ export const askHelp = [
 	'In the thread go on: "and at 20 ft?", "10% is fine", "what about 24 V", "why", "show the working".',
 ].join('\n');
 
+/** "And at 20 ft?", "y a 8 metros", "und mit 24 V": begins by joining on to what was said before. */
+const joins = /^\W*(?:and|or|but|y|o|pero|und|oder|aber)\s+\S/iu;
+
 /** Anything in words: a question, or a change to the one before it in the thread. */
 export async function ask(turn: Turn): Promise<Reply> {
 	const { incoming, reader, log } = turn;
@@ -31,7 +34,8 @@ export async function ask(turn: Turn): Promise<Reply> {
 	const goesOn = /^>\s*/.exec(rest);
 	const question = goesOn === null ? rest : rest.slice(goesOn[0].length);
 	const fresh = reader.read(question, { context, ...(topic === null ? {} : { topic }) });
-	const mayGoOn = incoming.thread !== null || goesOn !== null || fresh.said.length > 0;
+	const mayGoOn =
+		incoming.thread !== null || goesOn !== null || fresh.said.length > 0 || joins.test(question);
 	const remembered =
 		incoming.keep !== false && mayGoOn
 			? await lastQuestion(log, {
