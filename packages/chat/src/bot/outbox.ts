@@ -286,12 +286,12 @@ export async function forgetUnshown(
 	}
 }
 
-/** The shop under which the rows lie: no platform names one so. */
 /** Whether settings under this name are messages that wait, of whatever platform. */
 export function isShelf(name: string): boolean {
 	return name.startsWith(shelfOf(''));
 }
 
+/** The shop under which the rows lie: no platform names one so. */
 function shelfOf(platform: string): string {
 	return `outbox of ${platform}`;
 }
