@@ -37,6 +37,7 @@ describe.each(DIALECTS)('what became of an answer ($title)', (dialect) => {
 				thread: null,
 				text: 'replaced by No. 2 (Robin, 2026-05-04 12:00 UTC).',
 				stands: false,
+				instead: 2,
 			},
 		]);
 		const old = await shop.tell(robin, '/log show 1');
