@@ -401,7 +401,11 @@ function writeResults(sheet: Sheet, input: Input, air: Air, real: number, change
 			kind: 'duration',
 			write: { unit: 'min', round: 'up' },
 		});
-		sheet.result('volume', 'air inside', air.volumeM3 * 1000, { kind: 'volume' });
+		sheet.result('volume', 'air inside', air.volumeM3 * 1000, {
+			kind: 'volume',
+			// Nobody counts air in gallons.
+			write: { unit: sheet.context.units === 'us' ? 'ft³' : 'm³' },
+		});
 	}
 	sheet.result('fanFlow', 'free flow of the fan', air.fanM3H, { kind: 'airflow', write: { round: 'up' } });
 	if (input.fanMm !== undefined) {
