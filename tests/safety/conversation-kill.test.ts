@@ -6,8 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { openChat } from '@lugbook/chat';
 import { expect, test } from 'vitest';
 
-// A reply that somebody saw is in the log, whatever moment the process died at: 200 kills in mid-conversation.
-const kills = 200;
+// A reply that somebody saw is in the log, whatever moment the process died at: 60 kills in mid-conversation.
+const kills = 60;
 const script = fileURLToPath(new URL('talker.mjs', import.meta.url));
 
 /** One conversation, killed a moment after it got going. Returns the replies that got out. */
