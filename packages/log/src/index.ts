@@ -3,7 +3,7 @@ export { ENTRY_KINDS, type Entry, type EntryKind, LIMITS, type NewEntry } from '
 export { LOG_ERROR_CODES, LogError, type LogErrorCode } from './errors.js';
 export type { FindOptions, LogFilter } from './find.js';
 export type { Json } from './json.js';
-export type { Log, LogOptions, LogPerson } from './log.js';
+export type { Log, LogOptions, LogPerson, ValueRange } from './log.js';
 export { isConsistent, isIncluded, leafHash } from './merkle.js';
 export { openLog } from './open.js';
 export { copyLog, type ImportResult } from './portable.js';

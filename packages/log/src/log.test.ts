@@ -462,6 +462,27 @@ describe.each(DIALECTS)('the log on $title', (dialect) => {
 		expect(await log.settingsOf('local')).toEqual([]);
 	});
 
+	test('settings whose value lies in a range are left out or removed together', async () => {
+		const values = [
+			'{"state":"held"}',
+			'{"state":"shown","until":"01"}',
+			'{"state":"shown","until":"02"}',
+			'Ä',
+		];
+		for (const [at, value] of values.entries()) await log.setSetting('shelf', `k${at}`, value);
+		await log.setSetting('other', 'k', values[1] as string);
+		const shown = { from: '{"state":"shown"', below: '{"state":"shown#' };
+		const keysOf = async (outside?: typeof shown) =>
+			(await log.settingsOf('shelf', outside)).map(({ key }) => key);
+		expect(await keysOf(shown)).toEqual(['k0', 'k3']);
+		expect(await log.dropSettings('shelf', { ...shown, below: '{"state":"shown","until":"02"' })).toBe(1);
+		expect(await keysOf()).toEqual(['k0', 'k2', 'k3']);
+		expect(await log.dropSettings('shelf', shown)).toBe(1);
+		expect(await log.dropSettings('shelf', shown)).toBe(0);
+		expect(await keysOf()).toEqual(['k0', 'k3']);
+		expect(await log.settingsOf('other')).toHaveLength(1);
+	});
+
 	test('settings are kept by shop and key, changed and removed, and are no entries', async () => {
 		expect(await log.getSetting('local', 'greeting')).toBeNull();
 		await log.setSetting('local', 'greeting', 'hello');

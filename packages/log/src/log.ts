@@ -28,6 +28,12 @@ export interface LogPerson {
 	readonly tag: string | null;
 }
 
+/** Texts from `from` up to, but without, `below`, in the order of their UTF-8 bytes. */
+export interface ValueRange {
+	readonly from: string;
+	readonly below: string;
+}
+
 export interface Log {
 	/**
 	 * Writes an entry; durable when it resolves. The same delivery of the same shop again changes nothing and
@@ -80,8 +86,16 @@ export interface Log {
 	 * @returns whether it was changed
 	 */
 	swapSetting(shop: string, key: string, from: string | null, to: string | null): Promise<boolean>;
-	/** The settings of one shop, by key. They may hold secrets. */
-	settingsOf(shop: string): Promise<{ key: string; value: string }[]>;
+	/**
+	 * The settings of one shop, by key. They may hold secrets.
+	 * @param outside leaves those out whose value lies in this range
+	 */
+	settingsOf(shop: string, outside?: ValueRange): Promise<{ key: string; value: string }[]>;
+	/**
+	 * Removes the settings of a shop whose value lies in a range.
+	 * @returns how many they were
+	 */
+	dropSettings(shop: string, range: ValueRange): Promise<number>;
 	/** All settings of all shops, by shop and key. They may hold secrets. */
 	settings(): Promise<{ shop: string; key: string; value: string }[]>;
 	/** The Merkle tree over the first `size` entries of a shop (all unless said). Kept elsewhere, it pins them. */

@@ -1,4 +1,4 @@
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import { z } from 'zod';
 import { appendIn } from './append.js';
 import type { Database, Head } from './database.js';
@@ -26,7 +26,7 @@ import {
 } from './find.js';
 import { forgetIn } from './forget.js';
 import type { Json } from './json.js';
-import type { Log, LogPerson } from './log.js';
+import type { Log, LogPerson, ValueRange } from './log.js';
 import type { Leaves } from './merkle.js';
 import { pageOfRows } from './page.js';
 import { exportLines, type ImportResult, importLines } from './portable.js';
@@ -285,12 +285,34 @@ export class SqlLog implements Log {
 		return isChanged;
 	}
 
-	async settingsOf(shop: string): Promise<{ key: string; value: string }[]> {
+	async settingsOf(shop: string, outside?: ValueRange): Promise<{ key: string; value: string }[]> {
 		parseOrRefuse(identifier, shop, 'shop');
-		const rows = await this.#read(() =>
-			this.#db.selectFrom('settings').select(['key', 'value']).where('shop', '=', shop).execute(),
-		);
+		const rows = await this.#read(() => {
+			const all = this.#db.selectFrom('settings').select(['key', 'value']).where('shop', '=', shop);
+			if (outside === undefined) return all.execute();
+			return all.where(sql<boolean>`not ${this.#valueWithin(outside)}`).execute();
+		});
 		return rows.sort((a, b) => (a.key < b.key ? -1 : 1));
+	}
+
+	async dropSettings(shop: string, range: ValueRange): Promise<number> {
+		parseOrRefuse(identifier, shop, 'shop');
+		let dropped = 0;
+		await this.#write(shop, async (transaction) => {
+			const result = await transaction
+				.deleteFrom('settings')
+				.where('shop', '=', shop)
+				.where(this.#valueWithin(range))
+				.executeTakeFirst();
+			dropped = changedRows(result);
+		});
+		return dropped;
+	}
+
+	#valueWithin({ from, below }: ValueRange) {
+		// A server's usual order looks past punctuation.
+		const value = this.#database.kind === 'postgres' ? sql`(value collate "C")` : sql`value`;
+		return sql<boolean>`(${value} >= ${from} and ${value} < ${below})`;
 	}
 
 	async settings(): Promise<{ shop: string; key: string; value: string }[]> {

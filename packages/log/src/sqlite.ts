@@ -17,6 +17,7 @@ import {
 	type DatabaseConnection,
 	type Driver,
 	Kysely,
+	type SqliteDatabase as KyselyDatabase,
 	SqliteAdapter,
 	SqliteDialect,
 	SqliteDriver,
@@ -44,7 +45,7 @@ class ImmediateDriver extends SqliteDriver {
 	readonly #database: BetterSqlite3.Database;
 
 	constructor(database: BetterSqlite3.Database) {
-		super({ database });
+		super({ database: rememberingStatements(database) });
 		this.#database = database;
 	}
 
@@ -67,6 +68,25 @@ class ImmediateDriver extends SqliteDriver {
 		// A full disk or an I/O error has already rolled the transaction back.
 		if (this.#database.inTransaction) await super.rollbackTransaction(connection);
 	}
+}
+
+/** The log uses some dozens, and a few more by how many entries a statement writes. */
+const STATEMENTS_MAX = 200;
+
+/** Most of a short statement's time is its preparation; the same few come again and again. */
+function rememberingStatements(database: BetterSqlite3.Database): KyselyDatabase {
+	const statements = new Map<string, BetterSqlite3.Statement<unknown[]>>();
+	return {
+		close: () => void database.close(),
+		prepare(text) {
+			const known = statements.get(text);
+			if (known !== undefined) return known;
+			const statement = database.prepare<unknown[]>(text);
+			if (statements.size >= STATEMENTS_MAX) statements.clear();
+			statements.set(text, statement);
+			return statement;
+		},
+	};
 }
 
 class TransactionalDdlAdapter extends SqliteAdapter {

@@ -109,11 +109,13 @@ export class Outbox {
 		const nowMs = this.nowMs();
 		const found: Held[] = [];
 		const givenUp: GivenUp[] = [];
-		for (const { key, value } of await this.log.settingsOf(this.#shelf)) {
+		// At once and not one by one: on a busy day they are thousands.
+		await this.log.dropSettings(this.#shelf, { from: SHOWN.from, below: shownUntil(nowMs + 1) });
+		for (const { key, value } of await this.log.settingsOf(this.#shelf, SHOWN)) {
 			if (found.length >= max) break;
 			const row = rowOf(value);
-			if (row === null || row.asked === null || row.state === 'shown') {
-				if (row === null || row.untilMs <= nowMs) await this.log.swapSetting(this.#shelf, key, value, null);
+			if (row === null || row.asked === null) {
+				await this.log.swapSetting(this.#shelf, key, value, null);
 				continue;
 			}
 			if (row.untilMs > nowMs || this.#held.has(key)) continue;
@@ -171,7 +173,7 @@ export class Outbox {
 
 	/** An answer that waited was shown by another message, as when somebody asked for it. */
 	async shownOtherwise(shop: string, entry: number): Promise<void> {
-		for (const { key, value } of await this.log.settingsOf(this.#shelf)) {
+		for (const { key, value } of await this.log.settingsOf(this.#shelf, SHOWN)) {
 			const row = rowOf(value);
 			if (row?.state !== 'waiting' || row.entry !== entry || row.asked?.shop !== shop) continue;
 			await this.#swap(key, value, doneRow, this.nowMs() + SHOWN_KEPT_MS);
@@ -180,7 +182,7 @@ export class Outbox {
 
 	/** Rows of all processes that are not shown yet. */
 	async open(): Promise<number> {
-		const rows = await this.log.settingsOf(this.#shelf);
+		const rows = await this.log.settingsOf(this.#shelf, SHOWN);
 		return rows.filter(({ value }) => rowOf(value)?.asked != null).length;
 	}
 
@@ -201,7 +203,7 @@ export class Outbox {
 	): Promise<boolean> {
 		this.#writes += 1;
 		const after: Row = { ...row, by: `${this.process} ${this.#writes}`, untilMs };
-		const text = JSON.stringify(after);
+		const text = textOf(after);
 		if (!(await this.log.swapSetting(this.#shelf, key, from, text))) {
 			// A write whose answer was lost on the way was done all the same.
 			if ((await this.log.getSetting(this.#shelf, key)) !== text) return false;
@@ -252,12 +254,28 @@ const doneRow = {
 	place: null,
 };
 
+/**
+ * The text of a row. Its state stands first, and of a row that is done when it may go, so that the database can tell
+ * the thousands of these apart by the order of their texts.
+ */
+function textOf({ state, ...others }: Row): string {
+	if (state !== 'shown') return JSON.stringify({ state, ...others });
+	return `${shownUntil(others.untilMs)},${JSON.stringify(others).slice(1)}`;
+}
+
+function shownUntil(untilMs: number): string {
+	return `{"state":"shown","until":"${String(Math.max(0, Math.floor(untilMs))).padStart(16, '0')}"`;
+}
+
+/** The texts of all rows that are done. */
+const SHOWN = { from: '{"state":"shown"', below: '{"state":"shown#' } as const;
+
 /** Numbers of the answers that wait to be shown in a channel, oldest first. */
 export async function unshownIn(
 	log: Log,
 	{ platform, shop, channel }: { readonly platform: string; readonly shop: string; readonly channel: string },
 ): Promise<number[]> {
-	const rows = (await log.settingsOf(shelfOf(platform))).flatMap(({ value }) => rowOf(value) ?? []);
+	const rows = (await log.settingsOf(shelfOf(platform), SHOWN)).flatMap(({ value }) => rowOf(value) ?? []);
 	return rows
 		.filter(({ state, asked }) => state === 'waiting' && asked?.shop === shop && asked.channel === channel)
 		.flatMap(({ entry }) => entry ?? [])
@@ -274,8 +292,8 @@ export async function forgetUnshown(
 	}: { readonly platform: string; readonly shop: string; readonly personId: string },
 ): Promise<void> {
 	const shelf = shelfOf(platform);
-	const emptied = JSON.stringify({ ...doneRow, by: 'forgotten', untilMs: 0 } satisfies Row);
-	for (const { key } of await log.settingsOf(shelf)) {
+	const emptied = textOf({ ...doneRow, by: 'forgotten', untilMs: 0 });
+	for (const { key } of await log.settingsOf(shelf, SHOWN)) {
 		// Whoever holds the row may be changing it: look again until it is empty.
 		for (;;) {
 			const text = await log.getSetting(shelf, key);
