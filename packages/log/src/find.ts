@@ -104,6 +104,9 @@ export function cursorNumber(cursor: string): number {
 
 /** A column that no index is used for: entries are read by number, and their day is only looked at. */
 const at = sql<string>`(entries.at || '')`;
+/** Nearly all entries are exchanges: no index finds one by that. */
+const unindexedKind = sql<EntryKind>`(entries.kind || '')`;
+
 /** The same for the state, where anything else narrows the entries down further than their state does. */
 const unindexedState = sql<string | null>`(entries.state || '')`;
 
@@ -171,7 +174,8 @@ export function filtered(db: Kysely<Tables>, shop: string, filter: CheckedFilter
 	if (filter.to !== undefined) query = query.where(at, '<', filter.to);
 	// PostgreSQL has no `in ()`: an empty list holds for no entry.
 	if (kinds !== undefined) {
-		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb('entries.kind', 'in', kinds)));
+		const kind = kinds.includes('exchange') ? unindexedKind : sql.ref<EntryKind>('entries.kind');
+		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb(kind, 'in', kinds)));
 	}
 	if (states !== undefined) {
 		const state = isNarrow(filter) ? unindexedState : sql.ref<string | null>('entries.state');

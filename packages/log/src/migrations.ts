@@ -29,6 +29,16 @@ export function migrationsFor(dialect: 'sqlite' | 'postgres'): Record<string, Mi
 				if (dialect === 'sqlite') await indexBeginnings(db);
 			},
 		},
+		'2026-11-29-kinds': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				// What is not an exchange is rare among a million of them: which build a channel works on is asked each time.
+				await db.schema
+					.createIndex('entries_kind')
+					.on('entries')
+					.columns(['shop', 'kind', 'channel', 'number'])
+					.execute();
+			},
+		},
 	};
 }
 

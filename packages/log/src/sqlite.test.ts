@@ -17,6 +17,7 @@ import fc from 'fast-check';
 import { sql } from 'kysely';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { entryOf } from '../../../tests/log/entries.js';
+import { checkFilter, filtered, type LogFilter } from './find.js';
 import { type Entry, LogError, openLog } from './index.js';
 import { openSqlite } from './sqlite.js';
 
@@ -294,4 +295,25 @@ test('a write-ahead file cut at any byte of its last entry leaves the log as it 
 	}
 	expect(seen.has(1)).toBe(true);
 	await log.close();
+});
+
+test('what is rare is found by its kind, without a walk through the exchanges', async () => {
+	await (await openLog(`sqlite:${file}`)).close();
+	const database = await openSqlite(file, { patienceMs: 1000 });
+	const raw = new BetterSqlite3(file);
+	const planOf = (filter: LogFilter) => {
+		const query = filtered(database.db, 'local', checkFilter(filter))
+			.orderBy('entries.number', 'desc')
+			.limit(2);
+		const { sql: text, parameters } = query.compile();
+		const steps = raw.prepare<unknown[], { detail: string }>(`explain query plan ${text}`).all(...parameters);
+		return steps.map(({ detail }) => detail).join('\n');
+	};
+	const bound = planOf({ channel: 'C1', kinds: ['channel-bound'] });
+	expect(bound).toContain('USING INDEX entries_kind (shop=? AND kind=? AND channel=?)');
+	expect(bound).not.toContain('TEMP B-TREE');
+	expect(planOf({ channel: 'C1', kinds: ['exchange', 'build-changed'] })).not.toContain('entries_kind');
+	expect(planOf({ channel: 'C1', thread: 'T1', kinds: ['exchange'] })).toContain('entries_thread');
+	raw.close();
+	await database.close();
 });
