@@ -78,7 +78,7 @@ export class Workspace {
 	}
 
 	find(channel: string, ts: string): SlackMessage | undefined {
-		return this.messages.find((one) => one.channel === channel && one.ts === ts && !one.deleted);
+		return this.messages.findLast((one) => one.channel === channel && one.ts === ts && !one.deleted);
 	}
 
 	/** Messages that this person sees in the channel, oldest first, threads included. */
