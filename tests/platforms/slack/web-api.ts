@@ -320,7 +320,10 @@ export class WebApi {
 		this.at.judged(verdict, method, args);
 		if (verdict.error) return this.withDetails(verdict);
 		const threadTs = args.thread_ts === undefined ? undefined : stringOf(args.thread_ts);
-		if (threadTs !== undefined && this.at.workspace.messages.findLast((one) => one.ts === threadTs) === undefined) {
+		if (
+			threadTs !== undefined &&
+			this.at.workspace.messages.findLast((one) => one.ts === threadTs) === undefined
+		) {
 			return failure('thread_not_found');
 		}
 		const ephemeral = method === 'chat.postEphemeral';
