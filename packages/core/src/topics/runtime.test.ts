@@ -83,6 +83,9 @@ describe('how long it lasts', () => {
 		});
 		expect(results.neededEnergy).toBeCloseTo(60 * 0.5 + 20 * 12, 9);
 		expect(results.leftSoc).toBeCloseTo(1 - (60 * 0.5 + 20 * 12) / (400 * 12.8), 9);
+		const night = { ...bank, loads: [{ name: 'fan', powerW: 100 }], overnight: true };
+		// 76.5625 % are left: shown rounded down.
+		expect(answered(runtime, night).because).toContain('76.5 % is left after 12 h.');
 	});
 
 	test('some days: hours of a load count on each of them', () => {

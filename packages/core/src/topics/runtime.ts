@@ -437,7 +437,11 @@ function answerSpan(sheet: Sheet, { store, averageW, hours, spanH, fromSoc, toSo
 		write: energyWrite(neededWh, 'up'),
 	});
 	sheet.result('verdict', 'verdict', enough ? 'enough' : 'too small');
-	if (enough) sheet.result('leftSoc', 'state of charge afterwards', leftSoc, { kind: 'fraction' });
+	// What is left is rounded down: the safe side.
+	const down = { round: 'down' } as const;
+	if (enough) {
+		sheet.result('leftSoc', 'state of charge afterwards', leftSoc, { kind: 'fraction', write: down });
+	}
 	const span = spanText(sheet, spanH);
 	const needed = showEnergy(sheet, neededWh, 'up');
 	const usable = showEnergy(sheet, usableWh(store, averageW), 'down');
@@ -445,7 +449,7 @@ function answerSpan(sheet: Sheet, { store, averageW, hours, spanH, fromSoc, toSo
 	const lasts = sheet.say`It lasts ${hoursText(sheet, hours)} at ${power} on average.`;
 	if (enough) {
 		return sheet.answer(sheet.say`Enough for ${span}: ${needed} of ${usable} usable`, {
-			because: `${lasts} ${sheet.say`${sheet.show('fraction', leftSoc)} is left after ${span}.`}${peukert}`,
+			because: `${lasts} ${sheet.say`${sheet.show('fraction', leftSoc, down)} is left after ${span}.`}${peukert}`,
 			governedBy: 'capacity',
 		});
 	}
