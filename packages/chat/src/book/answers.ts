@@ -14,6 +14,12 @@ export interface Reviewed {
 	readonly review: Review;
 }
 
+/** Answers from one number to another, both among them. */
+export interface Part {
+	readonly from: number;
+	readonly to: number;
+}
+
 /** The answers of a build up to an entry, with the reviews as they were when it was taken. */
 export class Answers {
 	readonly log: Log;
@@ -44,10 +50,19 @@ export class Answers {
 		return this.#reviews.size;
 	}
 
-	/** Oldest first, a page of them in memory at a time. */
-	async *each(): AsyncGenerator<Reviewed> {
-		for await (const page of this.#pages()) {
-			for (const entry of page) {
+	/** Numbers of the answers, oldest first; of a part those that lie in it. */
+	numbers(part: Part | null = null): number[] {
+		const all = [...this.#reviews.keys()];
+		return part === null ? all : all.filter((number) => number >= part.from && number <= part.to);
+	}
+
+	/** Oldest first, a page of them in memory at a time; of a part nothing else is read. */
+	async *each(part: Part | null = null): AsyncGenerator<Reviewed> {
+		const numbers = this.numbers(part);
+		for (let start = 0; start < numbers.length; start += PAGE) {
+			const page = numbers.slice(start, start + PAGE);
+			const { entries } = await this.log.find(this.shop, { numbers: page, order: 'oldest', limit: PAGE });
+			for (const entry of entries) {
 				const exchange = exchangeOf(entry);
 				const review = this.#reviews.get(entry.number);
 				if (exchange !== null && review !== undefined) yield { entry, exchange, review };

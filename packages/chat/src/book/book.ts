@@ -23,7 +23,7 @@ import type {
 } from '@lugbook/report';
 import { report } from '../review/report.js';
 import { sheetRecord } from '../review/sheet.js';
-import { Answers, counts, type Reviewed } from './answers.js';
+import { Answers, counts, type Part, type Reviewed } from './answers.js';
 import { FindingsOfAnswers } from './findings.js';
 import {
 	climatePart,
@@ -47,7 +47,7 @@ export interface BookOptions {
 	/** the day it is made, "2026-05-04" */
 	readonly date: string;
 	/** the answers whose sheets go in, by number; all of them where it is left out */
-	readonly part?: { readonly from: number; readonly to: number } | null;
+	readonly part?: Part | null;
 	/** hears of every sheet that is read: how many so far, of how many in one going through */
 	readonly progress?: (read: number, sheets: number) => void;
 }
@@ -211,11 +211,11 @@ async function* sheetsOf(
 	{ part, progress }: Pick<BookOptions, 'part' | 'progress'>,
 ): AsyncGenerator<SheetRecord> {
 	const { picturesOf } = await report();
+	const count = answers.numbers(part).length;
 	let read = 0;
-	for await (const { entry, review } of answers.each()) {
+	for await (const { entry, review } of answers.each(part)) {
 		read += 1;
-		progress?.(read, answers.count);
-		if (part != null && (entry.number < part.from || entry.number > part.to)) continue;
+		progress?.(read, count);
 		const record = sheetRecord(entry, review, { picturesOf, vehicle });
 		if (record !== null) yield record;
 	}

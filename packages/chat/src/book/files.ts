@@ -5,6 +5,7 @@ import type { BuildBook, Schedule } from '@lugbook/report';
 import type { ReplyFile } from '../message.js';
 import { fileStem } from '../review/picture.js';
 import { report } from '../review/report.js';
+import type { Part } from './answers.js';
 import { type BookOptions, bookOf } from './book.js';
 
 export const bookFormats = ['html', 'pdf', 'csv', 'json'] as const;
@@ -31,7 +32,7 @@ export class TooManySheets extends Error {
 }
 
 /** "2..401" of a command, or null where it is none. */
-export function partIn(text: string): { readonly from: number; readonly to: number } | null {
+export function partIn(text: string): Part | null {
 	const [, from, to] = /^([1-9]\d{0,8})\.\.([1-9]\d{0,8})$/.exec(text) ?? [];
 	return from === undefined || Number(from) > Number(to) ? null : { from: Number(from), to: Number(to) };
 }
