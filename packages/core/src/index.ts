@@ -23,6 +23,7 @@ export {
 export { shownIn, write, writeNumber } from './quantity/write.js';
 export { type RuleSet, ruleSetOf } from './rules/rules.js';
 export { designCooling, designHeating, recordLow } from './solar/climate.js';
+export { editDistance } from './solar/edit-distance.js';
 export {
 	findPlaces,
 	lookUpPlace,

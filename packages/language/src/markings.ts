@@ -32,11 +32,16 @@ function patternsOf(fields: Fields): readonly { readonly name: string; readonly 
 	return made;
 }
 
+/** What was found last: a reading asks twice of each subject, one message at a time. */
+const lastFound = new WeakMap<Fields, { readonly message: string; readonly found: readonly Marking[] }>();
+
 /** The markings of text fields that a message holds, by the patterns their fields declare. */
-export function markingsIn(fields: Fields, message: string): Marking[] {
+export function markingsIn(fields: Fields, message: string): readonly Marking[] {
 	const patterns = patternsOf(fields);
 	// Every marking holds a figure.
 	if (patterns.length === 0 || !/[\d½¼¾]|half|three/i.test(message)) return [];
+	const last = lastFound.get(fields);
+	if (last?.message === message) return last.found;
 	const text = plain(message);
 	const found: Marking[] = [];
 	for (const { name, pattern } of patterns) {
@@ -44,5 +49,6 @@ export function markingsIn(fields: Fields, message: string): Marking[] {
 			found.push({ name, start: match.index, end: match.index + match[0].length });
 		}
 	}
+	lastFound.set(fields, { message, found });
 	return found;
 }

@@ -1,4 +1,4 @@
-import { type Field, type Fields, monthNames } from '@lugbook/core';
+import { editDistance, type Field, type Fields, monthNames } from '@lugbook/core';
 import { commands } from './words/commands.js';
 import { fillers } from './words/common.js';
 
@@ -40,7 +40,8 @@ export interface PhraseMatch {
 export class Vocabulary {
 	readonly #phrases = new Map<string, { readonly phrase: string; readonly meanings: Meaning[] }>();
 	readonly #longestFrom = new Map<string, number>();
-	readonly #single = new Map<string, string[]>();
+	/** words that may be meant by a slip, by first letter, each with the letters it has */
+	readonly #single = new Map<string, { readonly word: string; readonly letters: number }[]>();
 	readonly #known = new Set<string>();
 	readonly #others = new Set<string>();
 
@@ -144,7 +145,7 @@ export class Vocabulary {
 		if (word.length < 4) return;
 		const bucket = this.#single.get(word[0] as string) ?? [];
 		if (bucket.length === 0) this.#single.set(word[0] as string, bucket);
-		bucket.push(word);
+		bucket.push({ word, letters: lettersOf(word) });
 	}
 
 	/** True for a word that some topic, or the small talk of a message, knows. */
@@ -184,12 +185,12 @@ export class Vocabulary {
 			if (index === undefined || odd.length > 1) continue;
 			const word = part[index] as string;
 			const fitting = (this.#single.get(word[0] as string) ?? []).filter(
-				(one) =>
-					(one.startsWith(word) || slips(one, word, 1) <= 1) &&
+				({ word: one }) =>
+					(one.startsWith(word) || editDistance(one, word, 1) <= 1) &&
 					this.#phrases.has(part.with(index, one).join(' ')),
 			);
 			const [only] = fitting;
-			const known = only === undefined ? undefined : this.#phrases.get(part.with(index, only).join(' '));
+			const known = only === undefined ? undefined : this.#phrases.get(part.with(index, only.word).join(' '));
 			if (known !== undefined && fitting.length === 1) found.push({ ...known, length, corrected: true });
 		}
 		return found;
@@ -241,9 +242,11 @@ export class Vocabulary {
 		const allowed = word.length >= 8 ? 2 : 1;
 		let nearest: string[] = [];
 		let least = allowed + 1;
-		for (const candidate of candidates) {
-			if (Math.abs(candidate.length - word.length) > allowed) continue;
-			const distance = slips(word, candidate, allowed);
+		const letters = lettersOf(word);
+		for (const { word: candidate, letters: others } of candidates) {
+			if (Math.abs(candidate.length - word.length) > allowed || bitsIn(letters ^ others) > 2 * allowed)
+				continue;
+			const distance = editDistance(word, candidate, allowed);
 			if (distance > allowed || distance === 0) continue;
 			// Four letters with one changed make too many other words: "wine" is no "wire".
 			if (word.length === 4 && candidate.length === 4 && !isTransposition(word, candidate)) continue;
@@ -299,28 +302,18 @@ function isTransposition(a: string, b: string): boolean {
 	return a.length === b.length && [...a].sort().join('') === [...b].sort().join('');
 }
 
-/** Typing slips between two words: a letter changed, missing, added, or two swapped (restricted edit distance). */
-function slips(a: string, b: string, limit: number): number {
-	let before: number[] = [];
-	let previous = Array.from({ length: b.length + 1 }, (_, index) => index);
-	for (let i = 1; i <= a.length; i += 1) {
-		const row = [i];
-		let least = i;
-		for (let j = 1; j <= b.length; j += 1) {
-			const cost = a[i - 1] === b[j - 1] ? 0 : 1;
-			let value = Math.min(
-				(previous[j] as number) + 1,
-				(row[j - 1] as number) + 1,
-				(previous[j - 1] as number) + cost,
-			);
-			if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-				value = Math.min(value, (before[j - 2] as number) + 1);
-			row.push(value);
-			least = Math.min(least, value);
-		}
-		if (least > limit) return limit + 1;
-		before = previous;
-		previous = row;
-	}
-	return previous[b.length] as number;
+/**
+ * Which letters a word has, a bit each. A letter changed takes one away and brings another, so words whose letters
+ * differ in more than twice as many are further apart than so many slips.
+ */
+function lettersOf(word: string): number {
+	let letters = 0;
+	for (let index = 0; index < word.length; index += 1) letters |= 1 << (word.charCodeAt(index) % 32);
+	return letters;
+}
+
+function bitsIn(letters: number): number {
+	let count = 0;
+	for (let rest = letters; rest !== 0; rest &= rest - 1) count += 1;
+	return count;
 }

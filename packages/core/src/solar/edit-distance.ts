@@ -6,13 +6,14 @@
  */
 export function editDistance(a: string, b: string, most: number): number {
 	if (Math.abs(a.length - b.length) > most) return most + 1;
-	let beforeLast: number[] = [];
-	let last = Array.from({ length: b.length + 1 }, (_, column) => column);
+	let [beforeLast, last, current] = rows;
+	for (let column = 0; column <= b.length; column += 1) last[column] = column;
 	for (let row = 1; row <= a.length; row += 1) {
-		const current = [row];
+		const letter = a.charCodeAt(row - 1);
+		current[0] = row;
 		let smallest = row;
 		for (let column = 1; column <= b.length; column += 1) {
-			const same = a.charCodeAt(row - 1) === b.charCodeAt(column - 1);
+			const same = letter === b.charCodeAt(column - 1);
 			let cost = Math.min(
 				(last[column] as number) + 1,
 				(current[column - 1] as number) + 1,
@@ -21,15 +22,17 @@ export function editDistance(a: string, b: string, most: number): number {
 			const swapped =
 				row > 1 &&
 				column > 1 &&
-				a.charCodeAt(row - 1) === b.charCodeAt(column - 2) &&
+				letter === b.charCodeAt(column - 2) &&
 				a.charCodeAt(row - 2) === b.charCodeAt(column - 1);
 			if (swapped) cost = Math.min(cost, (beforeLast[column - 2] as number) + 1);
-			current.push(cost);
+			current[column] = cost;
 			smallest = Math.min(smallest, cost);
 		}
 		if (smallest > most) return most + 1;
-		beforeLast = last;
-		last = current;
+		[beforeLast, last, current] = [last, current, beforeLast];
 	}
 	return last[b.length] as number;
 }
+
+/** Written over by each comparison: a message makes thousands of them, and new ones each time cost more than the rest. */
+const rows: [number[], number[], number[]] = [[], [], []];
