@@ -15,6 +15,9 @@ const long = [
 	'tests/documents/book-from-the-log.test.ts',
 	'tests/language/fuzz.test.ts',
 	'tests/safety/wire.test.ts',
+	'tests/language/followups.test.ts',
+	'tests/build/conversation.test.ts',
+	'packages/core/src/van/check.test.ts',
 ];
 
 const missing = long.filter((path) => !existsSync(`${root}${path}`));
