@@ -31,7 +31,8 @@ function canonical(value: unknown): string {
 
 const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
 
-const people = Array.from({ length: PEOPLE }, (_, at) => {
+/** The last of them asks once in twenty thousand times. */
+const people = Array.from({ length: PEOPLE + 1 }, (_, at) => {
 	const id = `U${at}`;
 	const tagSalt = sha256(`key ${at}`);
 	const tag = createHmac('sha256', tagSalt)
@@ -43,11 +44,17 @@ const people = Array.from({ length: PEOPLE }, (_, at) => {
 
 /** Entry `number`: words that all have, that some have, and one that it has alone. */
 function fieldsOf(number: number): { chained: Flat; erasable: Flat } {
-	const person = people[number % PEOPLE] as (typeof people)[number];
+	const person = people[number % 20_011 === 5 ? PEOPLE : number % PEOPLE] as (typeof people)[number];
 	const topic = TOPICS[number % TOPICS.length] as string;
 	const thing = THINGS[number % THINGS.length] as string;
 	const salt = sha256(`salt ${number}`);
-	const text = `${topic} for the ${thing}, ${number % 97} A at 12 V over ${number % 41} ft, job ${wordOf(number)}`;
+	const words = [
+		`${topic} for the ${thing}, ${number % 97} A at 12 V over ${number % 41} ft, job ${wordOf(number)}`,
+		number % 9 === 4 ? 'Kühlschrankleitung verlängert' : '',
+		number % 9 === 7 ? 'batería de la nevera' : '',
+		number <= ENTRIES / 20 ? 'osprey' : '',
+	];
+	const text = words.join(' ').trim();
 	const part = { personId: person.id, personName: person.name, text, salt };
 	const chained = {
 		...{ shop: SHOP, number, kind: 'exchange', delivery: `d${number}`, platform: 'terminal' },
@@ -109,6 +116,24 @@ const searches: Readonly<Record<string, FindOptions>> = {
 	'words together that none has': { words: 'battery wire' },
 	'a common word that the build has not': { words: 'fridge', build: 'van 1' },
 	'a common word that the person has not': { words: 'battery', personId: 'U1' },
+	'beginnings together that none has': { words: 'batt wir' },
+	'six common words that the person has not': { words: 'awg copper job v battery fu', personId: 'U1' },
+	'words together that none has, in a rare state': { words: 'battery wire', states: ['needs-input'] },
+	'words together that none has, a year': { words: 'battery wire', from: day(-200), to: day(100) },
+	'words together that none has, oldest first': { words: 'battery wire', order: 'oldest' },
+	'words together that none has, deep': { words: 'battery wire', cursor: `newest:${middle}` },
+	'a word, a build and days': { words: 'pump', build: 'van 9', from: day(0), to: day(3) },
+	'a word that the build has not, and days': {
+		words: 'fridge',
+		build: 'van 1',
+		from: day(-200),
+		to: day(100),
+	},
+	'a word of the last page': { words: 'battery', cursor: 'newest:50' },
+	'a word of the oldest twentieth alone': { words: 'osprey' },
+	'words and somebody who seldom asks': { words: 'job', personId: `U${PEOPLE}` },
+	'a German word by its beginning': { words: 'KÜHLSCHR' },
+	'a German and a Spanish word that never meet': { words: 'kühlschrankleitung batería' },
 };
 const pages: Readonly<Record<string, FindOptions>> = {
 	'newest of the shop': {},
@@ -119,6 +144,10 @@ const pages: Readonly<Record<string, FindOptions>> = {
 	'a person on a day': { personId: 'U3', from: day(0), to: day(1) },
 	'a topic of a build last year': { topic: 'fuse', build: 'van 1', to: day(-100) },
 	'in the middle of a channel': { channel: 'c3', cursor: `newest:${middle}` },
+	'somebody who seldom asks': { personId: `U${PEOPLE}` },
+	'a person who was never on the build': { personId: 'U3', build: 'van 4' },
+	'a topic that the build has not': { topic: 'solar', build: 'van 1' },
+	'a state that none of the build has': { states: ['rejected'], build: 'van 1' },
 };
 
 /** @param settle what the database does by itself after a while */

@@ -69,6 +69,7 @@ async function main(): Promise<void> {
 	const chat = await openChat({
 		databaseUrl: kept ? settings.databaseUrl : 'sqlite::memory:',
 		region: settings.region,
+		waiting: console.error,
 	});
 	const place: Place = {
 		shop: 'local',

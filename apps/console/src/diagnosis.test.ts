@@ -19,7 +19,7 @@ afterEach(async () => {
 
 const database = { DATABASE_URL: 'sqlite::memory:' };
 const report = async (environment: NodeJS.ProcessEnv) =>
-	told(await diagnose({ ...database, ...environment }));
+	told(await diagnose({ ...database, ...environment }, () => undefined));
 
 describe('what every program needs', () => {
 	test('nothing set: the database is fine, a platform is missing', async () => {

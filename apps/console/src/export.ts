@@ -65,7 +65,7 @@ async function main(): Promise<number> {
 		);
 	const { shop, out } = values;
 	const bar = new Bar(process.stderr, `Book of the build "${build}"`);
-	const log = await openLog(settings.databaseUrl);
+	const log = await openLog(settings.databaseUrl, { waiting: console.error });
 	try {
 		const files = await bookFiles(log, {
 			shop,

@@ -140,7 +140,7 @@ async function backup({ log, rest: [file] }: Asked): Promise<number> {
 }
 
 async function restore({ log, rest: [file] }: Asked): Promise<number> {
-	const source = await openLog(`sqlite:${existing(file)}`);
+	const source = await openLog(`sqlite:${existing(file)}`, { waiting: console.error });
 	try {
 		const checked = await source.verify();
 		if (!checked.ok) {
@@ -156,7 +156,7 @@ async function restore({ log, rest: [file] }: Asked): Promise<number> {
 }
 
 async function move({ log, rest: [to = ''] }: Asked): Promise<number> {
-	const target = await openLog(to);
+	const target = await openLog(to, { waiting: console.error });
 	try {
 		const { shops } = await copyLog(log, target);
 		return await told(shops, target);
@@ -229,7 +229,7 @@ async function main(): Promise<number> {
 		throw new WrongUse(name === '' ? 'Say what to do.' : `"${name}" is nothing I can do.`);
 	const settings = readSettings(process.env);
 	if ('error' in settings) throw new WrongUse(settings.error);
-	const log = await openLog(settings.databaseUrl);
+	const log = await openLog(settings.databaseUrl, { waiting: console.error });
 	try {
 		return await command({ log, shop: values.shop ?? null, names: values['no-names'] !== true, rest });
 	} finally {

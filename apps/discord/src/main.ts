@@ -19,7 +19,11 @@ process.on('unhandledRejection', (reason) => {
 });
 
 mkdirSync(dirname(defaultLogPath), { recursive: true });
-const chat = await openChat({ databaseUrl: settings.databaseUrl, region: settings.region });
+const chat = await openChat({
+	databaseUrl: settings.databaseUrl,
+	region: settings.region,
+	waiting: (sentence) => log.warn({}, sentence),
+});
 
 async function end(exitCode: number, bot?: DiscordBot): Promise<void> {
 	process.exitCode = exitCode;

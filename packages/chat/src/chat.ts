@@ -17,12 +17,15 @@ import { runVerb } from './verb.js';
 export interface ChatOptions extends ShopDefaults {
 	/** `sqlite:PATH` or `postgres://...` */
 	readonly databaseUrl: string;
+	/** Hears, in a sentence, why the opening takes its time: another process brings the log up to date. */
+	readonly waiting?: ((sentence: string) => void) | undefined;
 }
 
 /** Opens the log and the conversation over it. */
 export async function openChat(options: ChatOptions): Promise<Chat> {
-	const log = await openLog(options.databaseUrl, { searchable: searchableText });
-	return new Chat(log, options);
+	const { databaseUrl, waiting, ...defaults } = options;
+	const log = await openLog(databaseUrl, { searchable: searchableText, waiting });
+	return new Chat(log, defaults);
 }
 
 /** What full-text search finds of an answer beside what was typed. */

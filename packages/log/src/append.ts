@@ -138,10 +138,13 @@ export async function insertEntries(
 		.values({ shop, number, hash })
 		.onConflict((conflict) => conflict.column('shop').doUpdateSet({ number, hash }))
 		.execute();
-	const words = new Map(entries.map((entry) => [entry.chained.number, entry.words]));
+	const written = new Map(entries.map((entry) => [entry.chained.number, entry]));
 	await database.indexWords(
 		transaction,
-		ids.map((row) => ({ id: row.id, words: words.get(row.number) ?? [] })),
+		ids.flatMap(({ id, number }) => {
+			const entry = written.get(number);
+			return entry === undefined ? [] : [{ id, words: entry.words, facets: entry.chained }];
+		}),
 	);
 }
 

@@ -1,6 +1,22 @@
 import type { Kysely, RawBuilder, Transaction } from 'kysely';
 import type { LogError } from './errors.js';
 import type { Tables } from './tables.js';
+import type { AskedFacets, Facets } from './terms.js';
+
+/** An entry as the index of words takes it. */
+export interface IndexedEntry {
+	readonly id: number;
+	readonly words: readonly string[];
+	readonly facets: Facets;
+}
+
+/** Ids to list: the nearest to one end of a range, both ends without the ids that are named. */
+export interface IdRange {
+	readonly above: number;
+	readonly below: number;
+	readonly nearest: 'above' | 'below';
+	readonly limit: number;
+}
 
 export interface Head {
 	number: number;
@@ -15,25 +31,28 @@ export interface Database {
 	writeKey(shop: string): string;
 	/** How many waiting writes of a key may go into one transaction. */
 	readonly writesPerCommit: number;
+	/** For changes of the schema, which may take longer than any statement of the log. */
+	withoutTimeLimit<T>(task: (db: Kysely<Tables>) => Promise<T>): Promise<T>;
 	/** Reads the head of a shop so that no other writer can read it before this transaction ends. */
 	lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null>;
-	indexWords(
-		transaction: Transaction<Tables>,
-		entries: readonly { readonly id: number; readonly words: readonly string[] }[],
-	): Promise<void>;
+	indexWords(transaction: Transaction<Tables>, entries: readonly IndexedEntry[]): Promise<void>;
 	unindexWords(transaction: Transaction<Tables>, entryIds: readonly number[]): Promise<void>;
-	/** Condition on `entries.id`: the entry has every one of these words; the index is read once, for all entries. */
-	hasWords(words: readonly string[]): RawBuilder<boolean>;
+	/**
+	 * Condition on `entries.id`: the entry has every one of these words; the index is read once, for all entries, and
+	 * lists as few others as it can of those that have not the facets.
+	 */
+	hasWords(words: readonly string[], facets: AskedFacets): RawBuilder<boolean>;
+	/** Whether the index of words lists facets as well. */
+	readonly listsFacets: boolean;
+	/** Whether the index lists few entries that have the words and not the facets. */
+	narrows(facets: AskedFacets): boolean;
 	/** The same for a few entries whose ids lie in a range: no more of the index is read than these need. */
 	hasWordsNear(
 		words: readonly string[],
 		ids: { readonly first: number; readonly last: number },
 	): RawBuilder<boolean>;
-	/** Ids of entries of any shop that have every one of these words, the lowest above an id or the highest below one. */
-	idsWithWords(
-		words: readonly string[],
-		which: { readonly limit: number } & ({ readonly above: number } | { readonly below: number }),
-	): Promise<number[]>;
+	/** Ids of entries that have every one of these words, as few as can be of those that have not the facets. */
+	idsWithWords(words: readonly string[], facets: AskedFacets, range: IdRange): Promise<number[]>;
 	/** Takes what was deleted out of the database's files, as far as the database lets us. */
 	scrub(): Promise<void>;
 	/** Looks for damage below the level of entries; null when there is none to be seen. */

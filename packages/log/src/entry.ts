@@ -132,7 +132,7 @@ export const instant = z.string().transform((text, context) => {
 });
 
 /** What both databases hold in an `integer` column. */
-const LARGEST_NUMBER = 2_147_483_647;
+export const LARGEST_NUMBER = 2_147_483_647;
 
 export const entryNumber = z.int().min(1).max(LARGEST_NUMBER);
 

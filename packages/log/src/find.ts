@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import { z } from 'zod';
+import type { Database } from './database.js';
 import {
 	ENTRY_KINDS,
 	type EntryKind,
@@ -12,7 +13,8 @@ import {
 } from './entry.js';
 import { LogError } from './errors.js';
 import { selectEntries } from './rows.js';
-import type { Tables } from './tables.js';
+import { SPAN_ENTRIES, type Tables } from './tables.js';
+import type { AskedFacets } from './terms.js';
 import { wordsOf } from './words.js';
 
 /** Which entries of a shop; everything given must hold. Null asks for entries without a value. */
@@ -102,12 +104,9 @@ export function cursorNumber(cursor: string): number {
 	return Number(cursor.slice(cursor.indexOf(':') + 1));
 }
 
-/** A column that no index is used for: entries are read by number, and their day is only looked at. */
-const at = sql<string>`(entries.at || '')`;
-/** Nearly all entries are exchanges: no index finds one by that. */
+/** SQLite counts no values. Nearly all entries are exchanges, and no index shall find one by that ... */
 const unindexedKind = sql<EntryKind>`(entries.kind || '')`;
-
-/** The same for the state, where anything else narrows the entries down further than their state does. */
+/** ... nor by the state, where anything else narrows the entries down further than their state does. */
 const unindexedState = sql<string | null>`(entries.state || '')`;
 
 /** The words that are searched for, or null where none are given. */
@@ -123,26 +122,44 @@ export function searchedWords({ words }: CheckedFilter): string[] | null {
 	return found;
 }
 
-/** Lowest and highest number of the entries between two instants; null when there are none. */
+/**
+ * Numbers between which all entries between two instants lie, and some others beside them; null when there are none.
+ * Clocks go back: only the spans that the database keeps tell it without a look at every entry.
+ */
 export async function numbersOfDays(
 	db: Kysely<Tables>,
 	shop: string,
 	{ from, to }: CheckedFilter,
 ): Promise<{ first: number; last: number } | null> {
 	let query = db
-		.selectFrom('entries')
-		// A sum, so that PostgreSQL reads the days from their index and does not walk along the numbers to find one.
-		.select([sql<number | null>`min(number + 0)`.as('first'), sql<number | null>`max(number + 0)`.as('last')])
+		.selectFrom('spans')
+		.select((eb) => [eb.fn.min('span').as('first'), eb.fn.max('span').as('last')])
 		.where('shop', '=', shop);
-	if (from !== undefined) query = query.where('at', '>=', from);
-	if (to !== undefined) query = query.where('at', '<', to);
-	const row: { first: number | null; last: number | null } = await query.executeTakeFirstOrThrow();
-	return row.first === null || row.last === null ? null : { first: row.first, last: row.last };
+	if (from !== undefined) query = query.where('last_at', '>=', from);
+	if (to !== undefined) query = query.where('first_at', '<', to);
+	const { first, last }: { first: number | null; last: number | null } =
+		await query.executeTakeFirstOrThrow();
+	if (first === null || last === null) return null;
+	return { first: first * SPAN_ENTRIES, last: (last + 1) * SPAN_ENTRIES - 1 };
+}
+
+/** What of a filter the index of words may know. A person who is asked for by id is not among it. */
+export function facetsOf(shop: string, filter: CheckedFilter): AskedFacets {
+	const { build, topic, channel, personTag, states } = filter;
+	return {
+		shop,
+		...(typeof build === 'string' ? { build } : {}),
+		...(typeof topic === 'string' ? { topic } : {}),
+		...(channel === undefined ? {} : { channel }),
+		...(personTag === undefined ? {} : { personTag }),
+		states,
+	};
 }
 
 /** The query for the filtered entries of a shop, without order and limit; `words` are not looked at. */
-export function filtered(db: Kysely<Tables>, shop: string, filter: CheckedFilter) {
-	let query = selectEntries(db).where('entries.shop', '=', shop);
+export function filtered(database: Database, shop: string, filter: CheckedFilter) {
+	const countsValues = database.kind === 'postgres';
+	let query = selectEntries(database.db).where('entries.shop', '=', shop);
 	for (const column of ['build', 'topic', 'thread'] as const) {
 		const value = filter[column];
 		if (value === null) query = query.where(`entries.${column}`, 'is', null);
@@ -170,18 +187,50 @@ export function filtered(db: Kysely<Tables>, shop: string, filter: CheckedFilter
 				.where('people.person_id', '=', personId),
 		);
 	}
-	if (filter.from !== undefined) query = query.where(at, '>=', filter.from);
-	if (filter.to !== undefined) query = query.where(at, '<', filter.to);
+	if (filter.from !== undefined) query = query.where('entries.at', '>=', filter.from);
+	if (filter.to !== undefined) query = query.where('entries.at', '<', filter.to);
 	// PostgreSQL has no `in ()`: an empty list holds for no entry.
 	if (kinds !== undefined) {
-		const kind = kinds.includes('exchange') ? unindexedKind : sql.ref<EntryKind>('entries.kind');
+		const kind =
+			!countsValues && kinds.includes('exchange') ? unindexedKind : sql.ref<EntryKind>('entries.kind');
 		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb(kind, 'in', kinds)));
 	}
 	if (states !== undefined) {
-		const state = isNarrow(filter) ? unindexedState : sql.ref<string | null>('entries.state');
+		const state =
+			!countsValues && isNarrow(filter) ? unindexedState : sql.ref<string | null>('entries.state');
 		query = query.where((eb) => (states.length === 0 ? eb.lit(false) : eb(state, 'in', states)));
 	}
 	return query;
+}
+
+/** Facets that a filter asks for. */
+export function facetsIn(filter: CheckedFilter): number {
+	const { shop: _, ...facets } = facetsOf('', filter);
+	return Object.values({ ...facets, personId: filter.personId }).filter((value) => value !== undefined)
+		.length;
+}
+
+/** What of a filter is the most telling by itself. */
+export function oneFacetOf(filter: CheckedFilter): CheckedFilter {
+	const { personId, personTag, build, topic, channel, states } = filter;
+	if (personId !== undefined) return { personId };
+	if (personTag !== undefined) return { personTag };
+	if (typeof build === 'string') return { build };
+	if (typeof topic === 'string') return { topic };
+	return channel === undefined ? { states } : { channel };
+}
+
+/** Whether a filter names the entries, or those that they are about: all of them can be looked at. */
+export function isNamed({ numbers, follows, replaces }: CheckedFilter): boolean {
+	return [numbers, follows, replaces].some((value) => value !== undefined);
+}
+
+/** Whether a filter holds for so few entries that they need no list. */
+export function isRare(filter: CheckedFilter): boolean {
+	const { thread, kinds } = filter;
+	return (
+		isNamed(filter) || typeof thread === 'string' || (kinds !== undefined && !kinds.includes('exchange'))
+	);
 }
 
 /** Whether few of a shop's entries have what is asked for, whatever their state. */

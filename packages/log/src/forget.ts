@@ -35,12 +35,13 @@ export async function forgetIn(
 	for (let start = 0; start < ids.length; start += PAGE) {
 		const page = await transaction
 			.selectFrom('entries')
-			.select(['id', 'build', 'topic', 'body'])
+			.select(['id', 'build', 'topic', 'channel', 'state', 'person_tag', 'body'])
 			.where('id', 'in', ids.slice(start, start + PAGE))
 			.execute();
-		const words = page.map(({ id, build, topic, body }) => ({
+		const words = page.map(({ id, body, person_tag: personTag, ...entry }) => ({
 			id,
-			words: wordsWithoutText({ build, topic, bodyText: body }),
+			words: wordsWithoutText({ ...entry, bodyText: body }),
+			facets: { ...entry, shop, personTag },
 		}));
 		await database.indexWords(transaction, words);
 	}

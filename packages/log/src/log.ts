@@ -13,6 +13,11 @@ export interface LogOptions {
 	 */
 	readonly patienceMs?: number | undefined;
 	/**
+	 * Hears why the opening takes its time, in a sentence: while another process brings the log up to date, however
+	 * long that takes, it is waited for. Told after `patienceMs`, then each minute, and when it is over.
+	 */
+	readonly waiting?: ((sentence: string) => void) | undefined;
+	/**
 	 * Text of a body that `words` shall find beside what the person typed, e.g. the headline of an answer.
 	 * It stays in the index when the person is forgotten. None unless said.
 	 */

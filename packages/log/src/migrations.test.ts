@@ -1,5 +1,5 @@
 /** A log as the version before left it is brought up to date when it is opened, and loses nothing by it. */
-import { Migrator } from 'kysely';
+import { Migrator, sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { DIALECTS } from '../../../tests/log/databases.js';
 import { entryOf } from '../../../tests/log/entries.js';
@@ -9,6 +9,7 @@ import { migrationsFor } from './migrations.js';
 import { openPostgres } from './postgres.js';
 import { SqlLog } from './sql-log.js';
 import { openSqlite } from './sqlite.js';
+import { isPrefix } from './words.js';
 
 const LONG_WORD = 'Batteriehauptschaltergehäuse';
 
@@ -18,6 +19,31 @@ async function openDatabase(url: string): Promise<Database> {
 		? await openSqlite(url.slice('sqlite:'.length), options)
 		: await openPostgres(url, options);
 }
+
+/** More words than are carried over at a stroke. */
+const MANY_WORDS = Array.from(
+	{ length: 1200 },
+	(_, at) => `w${[...String(at)].map((digit) => 'abcdefghij'[Number(digit)]).join('')}`,
+).join(' ');
+
+const TERMS = '2026-11-30-terms';
+
+/** The index of words as PostgreSQL had it before `TERMS`: words alone, and the server looks for their beginnings. */
+const beforeTerms: Pick<Database, 'indexWords' | 'unindexWords' | 'hasWordsNear'> = {
+	async indexWords(transaction, entries) {
+		for (const { id, words } of entries) {
+			await sql`insert into word_index (entry_id, words)
+				values (${id}, array_to_tsvector(${[...words]}::text[]))`.execute(transaction);
+		}
+	},
+	async unindexWords(transaction, ids) {
+		await sql`delete from word_index where entry_id = any (${[...ids]}::integer[])`.execute(transaction);
+	},
+	hasWordsNear(words) {
+		const asked = words.map((word) => `'${word}'${isPrefix(word) ? ':*' : ''}`).join(' & ');
+		return sql<boolean>`(select words @@ ${asked}::tsquery from word_index where entry_id = entries.id)`;
+	},
+};
 
 /** A log with the schema of an earlier version. */
 async function openLogAt(url: string, lastStep: string): Promise<Log> {
@@ -30,7 +56,21 @@ async function openLogAt(url: string, lastStep: string): Promise<Log> {
 	});
 	const { error } = await migrator.migrateTo(lastStep);
 	if (error !== undefined) throw error;
+	if (database.kind === 'postgres' && lastStep < TERMS) Object.assign(database, beforeTerms);
 	return new SqlLog(database, 5000, () => 'copper fuse');
+}
+
+/** What the database keeps beside the entries, so that they are found. */
+async function listsOf(url: string): Promise<unknown> {
+	const database = await openDatabase(url);
+	const { rows: spans } = await sql`select * from spans order by shop, span`.execute(database.db);
+	const terms =
+		database.kind === 'sqlite'
+			? null
+			: await sql<{ terms: string[] }>`select shop, number, tsvector_to_array(terms) as terms
+				from term_index join entries on id = entry_id order by shop, number`.execute(database.db);
+	await database.close();
+	return { spans, terms: terms?.rows };
 }
 
 const steps = Object.keys(migrationsFor('sqlite'));
@@ -42,13 +82,21 @@ describe.each(DIALECTS)('$title', (dialect) => {
 		const before = await openLogAt(url, step);
 		for (let at = 1; at <= 150; at += 1) {
 			const text =
-				at === 8 ? '' : at === 9 ? `${LONG_WORD} 4/0 12 mm²` : `job ${at % 3 === 0 ? 'pump' : 'fan'} ${at}`;
+				at === 8
+					? ''
+					: at === 9
+						? `${LONG_WORD} 4/0 12 mm² ١٢٣ größe 𐐨𐐩𐐪`
+						: `job ${at % 3 === 0 ? 'pump' : 'fan'} ${at}`;
 			await before.append(
 				entryOf({
-					text,
+					text: at === 10 ? `${text} ${MANY_WORDS}` : text,
 					build: at % 2 === 0 ? 'heron' : null,
 					personId: at % 10 === 1 || at % 10 === 5 ? 'U-gone' : 'U1',
 					shop: at % 5 === 0 ? 'other' : 'local',
+					topic: at % 3 === 0 ? 'wire' : null,
+					state: at % 4 === 0 ? 'answered' : null,
+					// A clock that goes back.
+					at: new Date(Date.UTC(2026, 4, 1) + ((at * 37) % 100) * 3_600_000).toISOString(),
 				}),
 			);
 		}
@@ -82,6 +130,13 @@ describe.each(DIALECTS)('$title', (dialect) => {
 
 		const after = await openLog(url, { searchable: () => 'copper fuse' });
 		expect(await everything(after)).toEqual(kept);
+		// It lists what it would had every entry been written into a new log of today.
+		const fresh = await dialect.fresh();
+		const anew = await openLog(fresh.url, { searchable: () => 'copper fuse' });
+		for (const shop of await after.shops()) await anew.import(after.export(shop, { persons: true }));
+		await anew.close();
+		expect(await listsOf(url)).toEqual(await listsOf(fresh.url));
+		await fresh.remove();
 		// What was there is erased, and what comes is found, as ever.
 		await after.append(entryOf({ text: 'job grommet' }));
 		expect((await after.find('local', { words: 'gromm job' })).entries.map(({ number }) => number)).toEqual([

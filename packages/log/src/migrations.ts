@@ -39,6 +39,16 @@ export function migrationsFor(dialect: 'sqlite' | 'postgres'): Record<string, Mi
 					.execute();
 			},
 		},
+		'2026-11-30-spans': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				await keepSpans(db, dialect);
+			},
+		},
+		'2026-11-30-terms': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				if (dialect === 'postgres') await indexTerms(db);
+			},
+		},
 	};
 }
 
@@ -166,4 +176,104 @@ async function indexBeginnings(db: Kysely<unknown>): Promise<void> {
 		select doc, group_concat(term, ' ') from temp.occurrences group by doc`.execute(db);
 	await sql`drop table temp.occurrences`.execute(db);
 	await sql`drop table words_before`.execute(db);
+}
+
+/**
+ * Of each 1024 entries of a shop the first and the last instant: where some days lie is read from a few hundred rows,
+ * and no longer from every entry of a year. A trigger keeps them, so they hold whatever program writes.
+ */
+async function keepSpans(db: Kysely<unknown>, dialect: 'sqlite' | 'postgres'): Promise<void> {
+	await db.schema
+		.createTable('spans')
+		.addColumn('shop', 'text', (column) => column.notNull())
+		.addColumn('span', 'integer', (column) => column.notNull())
+		.addColumn('first_at', 'text', (column) => column.notNull())
+		.addColumn('last_at', 'text', (column) => column.notNull())
+		.addPrimaryKeyConstraint('spans_key', ['shop', 'span'])
+		.modifyEnd(dialect === 'sqlite' ? sql`strict, without rowid` : sql``)
+		.execute();
+	// Nobody writes between the count of what is there and the trigger for what comes: SQLite has one writer anyway.
+	if (dialect === 'postgres') await sql`lock table entries in share row exclusive mode`.execute(db);
+	await sql`insert into spans (shop, span, first_at, last_at)
+		select shop, number / 1024, min(at), max(at) from entries group by shop, number / 1024`.execute(db);
+	if (dialect === 'sqlite') {
+		await sql`create trigger entries_span after insert on entries begin
+			insert into spans (shop, span, first_at, last_at) values (new.shop, new.number / 1024, new.at, new.at)
+			on conflict (shop, span) do update set
+				first_at = min(first_at, excluded.first_at), last_at = max(last_at, excluded.last_at);
+			end`.execute(db);
+	} else {
+		await sql`create function keep_span() returns trigger language plpgsql as $$ begin
+			insert into spans (shop, span, first_at, last_at)
+				select shop, number / 1024, min(at), max(at) from written group by shop, number / 1024
+			on conflict (shop, span) do update set
+				first_at = least(spans.first_at, excluded.first_at), last_at = greatest(spans.last_at, excluded.last_at);
+			return null; end $$`.execute(db);
+		await sql`create trigger entries_span after insert on entries
+			referencing new table as written for each statement execute function keep_span()`.execute(db);
+	}
+	await db.schema.dropIndex('entries_at_number').execute();
+}
+
+/**
+ * The index of words again, with every beginning of 2 to 16 letters and with where an entry belongs as terms of their
+ * own, these and the stretch of 32768 ids it is in. It has a new name: a program that knows nothing of them would write entries that can't be found.
+ */
+async function indexTerms(db: Kysely<unknown>): Promise<void> {
+	await sql`lock table word_index in share row exclusive mode`.execute(db);
+	await sql`create table term_index (entry_id integer not null, terms tsvector not null)`.execute(db);
+	const place = (mark: string, column: string) =>
+		sql`'=' || ${sql.lit(mark)} || left(encode(sha256(convert_to(
+			entries.shop || chr(10) || ${sql.raw(column)}, 'UTF8')), 'hex'), 8)`;
+	const places = sql`array[${sql.join([
+		place('s', `''`),
+		place('b', 'entries.build'),
+		place('t', 'entries.topic'),
+		place('c', 'entries.channel'),
+		place('p', 'entries.person_tag'),
+		place('a', 'entries.state'),
+	])}]`;
+	// Together the terms of an entry may be 1 MiB long, and with its beginnings a word is up to nine times as long:
+	// where an entry has very many words, those of the first 64 KiB have beginnings.
+	for (const few of [true, false]) {
+		const words = few
+			? sql`(select lexeme from unnest(words) as one(lexeme, positions, weights))`
+			: sql`(select lexeme from (
+				select lexeme, sum(octet_length(lexeme)) over (order by lexeme) as bytes
+				from unnest(words) as one(lexeme, positions, weights)) as counted where bytes <= 65536)`;
+		const size = few ? sql`length(words) <= 1000` : sql`length(words) > 1000`;
+		await sql`insert into term_index (entry_id, terms)
+			select entry_id, array_to_tsvector(tsvector_to_array(words)
+				|| array(select left(lexeme, letters)
+					from ${words} as short, generate_series(2, least(16, char_length(lexeme) - 1)) as letters
+					where lexeme !~ ${sql.lit(`^[${digits()}]`)})
+				|| array_remove(${places}, null) || array['=n' || (entry_id >> 15)])
+			from word_index join entries on entries.id = entry_id where ${size} order by entry_id`.execute(db);
+	}
+	await sql`drop table word_index`.execute(db);
+	await sql`alter table term_index add primary key (entry_id)`.execute(db);
+	await sql`alter table term_index add foreign key (entry_id) references entries (id)`.execute(db);
+	await sql`set local maintenance_work_mem = '256MB'`.execute(db);
+	// A long list of entries that are not yet sorted in would be read through at every search.
+	await sql`create index term_index_terms on term_index using gin (terms) with (gin_pending_list_limit = 512)`.execute(
+		db,
+	);
+}
+
+/** Every digit of every script, as ranges of characters: what the server takes for one depends on its locale. */
+function digits(): string {
+	const ranges: string[] = [];
+	let start: string | null = null;
+	let last = '';
+	for (let code = 0; code <= 0x10_ff_ff; code += 1) {
+		const letter = code >= 0xd8_00 && code <= 0xdf_ff ? '' : String.fromCodePoint(code);
+		if (/^\p{N}$/u.test(letter)) {
+			start ??= letter;
+			last = letter;
+		} else if (start !== null) {
+			ranges.push(`${start}-${last}`);
+			start = null;
+		}
+	}
+	return ranges.join('');
 }

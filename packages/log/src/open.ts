@@ -26,7 +26,7 @@ export async function openLog(url: string, options: LogOptions = {}): Promise<Lo
 		);
 	});
 	try {
-		await retrying(database, Date.now() + patienceMs, () => migrate(database));
+		await bringUpToDate(database, patienceMs, options.waiting ?? (() => undefined));
 	} catch (error) {
 		await database.close();
 		throw error;
@@ -64,26 +64,76 @@ async function openDatabase(url: string, patienceMs: number): Promise<Database> 
 	}
 }
 
+/** How often somebody who waits for another process is told so. */
+const REMINDER_MS = 60_000;
+
+/**
+ * A log that is up to date takes no lock. One that is not may be in the hands of another process, which brings it up to
+ * date and may take many minutes for that: it is waited for, however long it takes.
+ */
+async function bringUpToDate(
+	database: Database,
+	patienceMs: number,
+	waiting: (sentence: string) => void,
+): Promise<void> {
+	const startMs = Date.now();
+	let remindedMs: number | null = null;
+	while (!(await isBroughtUpToDate(database, patienceMs))) {
+		if (remindedMs !== null && Date.now() - remindedMs < REMINDER_MS) continue;
+		remindedMs = Date.now();
+		const seconds = Math.round((remindedMs - startMs) / 1000);
+		waiting(
+			`the log is of an earlier version and another process holds it, as one does that brings it up to date; waiting for its end, ${seconds} s so far`,
+		);
+	}
+	if (remindedMs !== null) waiting('the log is up to date; going on');
+}
+
+/** @returns false where steps are missing and somebody else holds the database for longer than we have patience */
+async function isBroughtUpToDate(database: Database, patienceMs: number): Promise<boolean> {
+	try {
+		await retrying(database, Date.now() + patienceMs, () => migrate(database));
+		return true;
+	} catch (error) {
+		if (!(error instanceof LogError) || error.code !== 'locked') throw error;
+	}
+	// Whoever held it may just have ended.
+	return (await retrying(database, Date.now() + patienceMs, () => missingSteps(database))).length === 0;
+}
+
 async function migrate(database: Database): Promise<void> {
+	if ((await missingSteps(database)).length === 0) return;
 	const migrations = migrationsFor(database.kind);
-	const migrator = new Migrator({
-		db: database.db,
-		provider: { getMigrations: async () => migrations },
-		migrationTableName: 'log_migrations',
-		migrationLockTableName: 'log_migrations_lock',
+	await database.withoutTimeLimit(async (db) => {
+		const migrator = new Migrator({
+			db,
+			provider: { getMigrations: async () => migrations },
+			migrationTableName: 'log_migrations',
+			migrationLockTableName: 'log_migrations_lock',
+		});
+		const { error } = await migrator.migrateToLatest();
+		if (error !== undefined) throw error;
 	});
-	const newer = (await appliedMigrations(database)).filter((name) => !(name in migrations));
+}
+
+/**
+ * The steps that the schema still lacks.
+ * @throws LogError 'unavailable' when it has one that this program does not know
+ */
+async function missingSteps(database: Database): Promise<string[]> {
+	const known = Object.keys(migrationsFor(database.kind));
+	const applied = await appliedSteps(database);
+	const newer = applied.filter((name) => !known.includes(name));
 	if (newer.length > 0) {
 		throw new LogError(
 			'unavailable',
 			`the log was written by a newer version of this program (it has the step ${newer.join(', ')}); update the program`,
 		);
 	}
-	const { error } = await migrator.migrateToLatest();
-	if (error !== undefined) throw error;
+	return known.filter((name) => !applied.includes(name));
 }
 
-async function appliedMigrations(database: Database): Promise<string[]> {
+async function appliedSteps(database: Database): Promise<string[]> {
 	const tables = await database.db.introspection.getTables({ withInternalKyselyTables: true });
 	if (!tables.some((table) => table.name === 'log_migrations')) return [];
 	const { rows } = await sql<{ name: string }>`select name from log_migrations order by name`.execute(

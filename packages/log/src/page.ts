@@ -1,27 +1,42 @@
 /**
- * One page of found entries. Whatever is searched for and however many entries there are, the work is bounded: words
- * that are common are found among the first thousand entries that all else holds for; words that are not are listed by
- * the index of words, nearest first, and their entries looked up. Only words that are common elsewhere, but not where
- * all else holds, need a walk through both. Days become a range of numbers first.
+ * One page of found entries. Whatever is searched for and however many entries there are, the work is bounded: what
+ * many have is found among the first thousand entries that one part of the filter holds for; what few have is listed by
+ * the index of words, nearest first, and these entries are looked up. Days become a range of numbers first.
+ *
+ * On PostgreSQL the index lists builds, topics, channels, people and states too. On SQLite it has words alone, all else
+ * must hold for the first thousand already, and words that are common elsewhere, but not where all else holds, need a
+ * walk through both: there it is short.
  */
 
 import { type Kysely, sql } from 'kysely';
 import type { Database } from './database.js';
+import { LARGEST_NUMBER } from './entry.js';
 import {
+	type CheckedFilter,
 	type CheckedOptions,
 	cursorNumber,
+	facetsIn,
+	facetsOf,
 	filtered,
+	isNamed,
 	isNarrow,
+	isRare,
 	numbersOfDays,
+	oneFacetOf,
 	searchedWords,
 } from './find.js';
 import type { EntryRow } from './rows.js';
 import type { Tables } from './tables.js';
-import { wordsOf } from './words.js';
+import type { AskedFacets } from './terms.js';
 
 /** Entries among which words are looked for, and then entries with the words that are looked up, before a walk. */
 const LOOKED_UP = 1000;
-const MOST_OTHER_WORDS = 8;
+/** Of those that are listed, how many are looked up at once: most often the first of them fill the page. */
+const AT_ONCE = 100;
+
+const number = sql<number>`entries.number`;
+/** A sum, for which no index gives the order. */
+const fetched = sql<number>`(entries.number + 0)`;
 
 /** @returns at most `limit + 1` rows in the order asked for */
 export async function pageOfRows(
@@ -32,22 +47,33 @@ export async function pageOfRows(
 ): Promise<EntryRow[]> {
 	const { order, limit, cursor, ...filter } = options;
 	const isOldestFirst = order === 'oldest';
-	let query = filtered(db, shop, filter);
-	if (filter.from !== undefined || filter.to !== undefined) {
-		const days = await numbersOfDays(db, shop, filter);
-		if (days === null) return [];
-		query = query.where('entries.number', '>=', days.first).where('entries.number', '<=', days.last);
-	}
-	if (typeof cursor === 'string') {
-		query = query.where('entries.number', isOldestFirst ? '>' : '<', cursorNumber(cursor));
-	}
+	const isDated = filter.from !== undefined || filter.to !== undefined;
+	const days = isDated ? await numbersOfDays(db, shop, filter) : null;
+	if (isDated && days === null) return [];
+	const from = (asked: CheckedFilter) => {
+		let query = filtered(database, shop, asked);
+		if (days !== null) {
+			query = query.where('entries.number', '>=', days.first).where('entries.number', '<=', days.last);
+		}
+		if (typeof cursor === 'string') {
+			query = query.where('entries.number', isOldestFirst ? '>' : '<', cursorNumber(cursor));
+		}
+		return query;
+	};
+	const query = from(filter);
+	// Few entries are put in order: else PostgreSQL may walk along all numbers until it has met them.
+	const isFetched = database.kind === 'postgres' && isNamed(filter);
 	const inOrder = (one: typeof query, rows: number) =>
-		one.orderBy('entries.number', isOldestFirst ? 'asc' : 'desc').limit(rows);
-	const words = searchedWords(filter);
-	if (words === null) return await inOrder(query, limit + 1).execute();
-	if (words.length === 0) return [];
+		one.orderBy(isFetched ? fetched : number, isOldestFirst ? 'asc' : 'desc').limit(rows);
+	const words = searchedWords(filter) ?? [];
+	if (filter.words !== undefined && words.length === 0) return [];
+	const isListed = database.listsFacets && !isRare(filter);
+	if (filter.words === undefined && (!isListed || facetsIn(filter) < 2)) {
+		return await inOrder(query, limit + 1).execute();
+	}
+	const first = inOrder(isListed ? from(oneFacetOf(filter)) : query, LOOKED_UP);
 	const around = await db
-		.selectFrom(inOrder(query, LOOKED_UP).clearSelect().select(['entries.id', 'entries.number']).as('around'))
+		.selectFrom(first.clearSelect().select(['entries.id', 'entries.number']).as('around'))
 		.select((eb) => [
 			eb.fn.countAll<number | string>().as('count'),
 			eb.fn.min('around.id').as('firstId'),
@@ -61,32 +87,73 @@ export async function pageOfRows(
 		lastId,
 	}: { border: number | null; firstId: number | null; lastId: number | null } = around;
 	if (border === null || firstId === null || lastId === null) return [];
-	const near = query
-		.where('entries.number', isOldestFirst ? '<=' : '>=', border)
-		.where(database.hasWordsNear(words, { first: firstId, last: lastId }));
+	let near = query.where('entries.number', isOldestFirst ? '<=' : '>=', border);
+	if (words.length > 0) near = near.where(database.hasWordsNear(words, { first: firstId, last: lastId }));
 	const found: EntryRow[] = await inOrder(near, limit + 1).execute();
 	if (Number(around.count) < LOOKED_UP || found.length > limit) return found;
-	const wanted = limit + 1 - found.length;
-	// The words of build and topic are in the index too: with them it lists few entries of others.
-	const others = [filter.build ?? '', filter.topic ?? ''].flatMap(wordsOf).slice(0, MOST_OTHER_WORDS);
-	const indexed = [...new Set([...words, ...others])];
+	const facets = await everyFacet(db, shop, filter);
+	if (facets === null) return found;
 	// Numbers and ids of a shop run side by side: beyond the border in one is beyond it in the other.
-	const ids = await database.idsWithWords(indexed, {
-		...(isOldestFirst ? { above: lastId } : { below: firstId }),
+	const end = days === null ? null : await idNear(db, shop, days, isOldestFirst);
+	const ids = await database.idsWithWords(words, facets, {
+		above: isOldestFirst ? lastId : (end ?? 0) - 1,
+		below: isOldestFirst ? (end ?? LARGEST_NUMBER - 1) + 1 : firstId,
+		nearest: isOldestFirst ? 'above' : 'below',
 		limit: LOOKED_UP,
 	});
-	const numbers = await numbersOf(db, shop, ids);
-	const listed: EntryRow[] =
-		numbers.length === 0 ? [] : await inOrder(query.where('entries.number', 'in', numbers), wanted).execute();
-	if (ids.length < LOOKED_UP || listed.length === wanted) return [...found, ...listed];
-	const end = (isOldestFirst ? Math.max : Math.min)(border, ...numbers);
-	// A few entries are quicker looked at one by one, unless the other words have made the list short.
+	let listedTo = border;
+	for (let start = 0; start < ids.length && found.length <= limit; start += AT_ONCE) {
+		const numbers = await numbersOf(db, shop, ids.slice(start, start + AT_ONCE));
+		if (numbers.length === 0) continue;
+		listedTo = (isOldestFirst ? Math.max : Math.min)(listedTo, ...numbers);
+		found.push(
+			...(await inOrder(query.where('entries.number', 'in', numbers), limit + 1 - found.length).execute()),
+		);
+	}
+	if (ids.length < LOOKED_UP || found.length > limit) return found;
+	// A few entries are quicker looked at one by one, unless the index has made the list short.
 	const walked =
-		isNarrow(filter) && others.length === 0
-			? database.hasWordsNear(indexed, { first: 0, last: Number.MAX_SAFE_INTEGER })
-			: database.hasWords(indexed);
-	const far = query.where('entries.number', isOldestFirst ? '>' : '<', end).where(walked);
-	return [...found, ...listed, ...(await inOrder(far, wanted - listed.length).execute())];
+		isNarrow(filter) && !database.narrows(facets)
+			? database.hasWordsNear(words, { first: 0, last: Number.MAX_SAFE_INTEGER })
+			: database.hasWords(words, facets);
+	const far = query.where('entries.number', isOldestFirst ? '>' : '<', listedTo).where(walked);
+	return [...found, ...(await inOrder(far, limit + 1 - found.length).execute())];
+}
+
+/** What of a filter the index of words may know, with the person's tag; null where nobody has the id. */
+async function everyFacet(
+	db: Kysely<Tables>,
+	shop: string,
+	filter: CheckedFilter,
+): Promise<AskedFacets | null> {
+	const facets = facetsOf(shop, filter);
+	if (filter.personId === undefined) return facets;
+	const person = await db
+		.selectFrom('people')
+		.select('person_tag')
+		.where('shop', '=', shop)
+		.where('person_id', '=', filter.personId)
+		.executeTakeFirst();
+	return person === undefined ? null : { ...facets, personTag: person.person_tag };
+}
+
+/** Id of the last (else the first) entry of the shop in a range of numbers. */
+async function idNear(
+	db: Kysely<Tables>,
+	shop: string,
+	{ first, last }: { first: number; last: number },
+	isLast: boolean,
+): Promise<number | null> {
+	const row = await db
+		.selectFrom('entries')
+		.select('id')
+		.where('shop', '=', shop)
+		.where('number', '>=', first)
+		.where('number', '<=', last)
+		.orderBy('number', isLast ? 'desc' : 'asc')
+		.limit(1)
+		.executeTakeFirst();
+	return row?.id ?? null;
 }
 
 /** Numbers of the entries that belong to the shop. */

@@ -20,6 +20,7 @@ import {
 	checkFilter,
 	checkOptions,
 	type FindOptions,
+	facetsOf,
 	filtered,
 	type LogFilter,
 	searchedWords,
@@ -143,8 +144,8 @@ export class SqlLog implements Log {
 	async #page(shop: string, filter: CheckedFilter, above: number, end: number): Promise<EntryRow[]> {
 		const words = searchedWords(filter);
 		if (words !== null && words.length === 0) return [];
-		let query = filtered(this.#db, shop, filter);
-		if (words !== null) query = query.where(this.#database.hasWords(words));
+		let query = filtered(this.#database, shop, filter);
+		if (words !== null) query = query.where(this.#database.hasWords(words, facetsOf(shop, filter)));
 		return await query
 			.where('entries.number', '>', above)
 			.where('entries.number', '<=', end)

@@ -302,9 +302,7 @@ test('what is rare is found by its kind, without a walk through the exchanges', 
 	const database = await openSqlite(file, { patienceMs: 1000 });
 	const raw = new BetterSqlite3(file);
 	const planOf = (filter: LogFilter) => {
-		const query = filtered(database.db, 'local', checkFilter(filter))
-			.orderBy('entries.number', 'desc')
-			.limit(2);
+		const query = filtered(database, 'local', checkFilter(filter)).orderBy('entries.number', 'desc').limit(2);
 		const { sql: text, parameters } = query.compile();
 		const steps = raw.prepare<unknown[], { detail: string }>(`explain query plan ${text}`).all(...parameters);
 		return steps.map(({ detail }) => detail).join('\n');

@@ -25,11 +25,12 @@ import {
 	type Transaction,
 	type TransactionSettings,
 } from 'kysely';
-import type { Database, DatabaseOptions, Head } from './database.js';
+import type { Database, DatabaseOptions, Head, IdRange, IndexedEntry } from './database.js';
 import { driverCode, LogError, messageOf } from './errors.js';
 import { headOf } from './rows.js';
 import type { Tables } from './tables.js';
-import { isPrefix } from './words.js';
+import type { AskedFacets } from './terms.js';
+import { isPrefix, wordsOf } from './words.js';
 
 /** SQLite waits for a lock on the thread that runs the bot, so it may only wait shortly; we wait between tries. */
 const BLOCKING_WAIT_MS = 20;
@@ -228,6 +229,7 @@ async function makeDurable(
 
 class SqliteDatabase implements Database {
 	readonly kind = 'sqlite';
+	readonly listsFacets = false;
 	readonly writesPerCommit = WRITES_PER_COMMIT;
 	readonly db: Kysely<Tables>;
 	readonly toLogError = toLogError;
@@ -236,6 +238,10 @@ class SqliteDatabase implements Database {
 	constructor(database: BetterSqlite3.Database) {
 		this.#database = database;
 		this.db = new Kysely<Tables>({ dialect: new LogSqliteDialect(database) });
+	}
+
+	async withoutTimeLimit<T>(task: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
+		return await task(this.db);
 	}
 
 	/** SQLite has one writer, whatever the shop. */
@@ -248,10 +254,7 @@ class SqliteDatabase implements Database {
 		return await headOf(transaction, shop);
 	}
 
-	async indexWords(
-		transaction: Transaction<Tables>,
-		entries: readonly { readonly id: number; readonly words: readonly string[] }[],
-	): Promise<void> {
+	async indexWords(transaction: Transaction<Tables>, entries: readonly IndexedEntry[]): Promise<void> {
 		if (entries.length === 0) return;
 		const rows = entries.map(({ id, words }) => sql`(${id}, ${words.join(' ')})`);
 		await sql`insert into word_index (rowid, words) values ${sql.join(rows)}`.execute(transaction);
@@ -263,8 +266,13 @@ class SqliteDatabase implements Database {
 		await sql`insert into word_index (word_index) values ('optimize')`.execute(transaction);
 	}
 
-	hasWords(words: readonly string[]) {
-		return sql<boolean>`entries.id in (select rowid from word_index where word_index match ${matching(words)})`;
+	hasWords(words: readonly string[], facets: AskedFacets) {
+		const all = [...words, ...wordsOfFacets(facets)];
+		return sql<boolean>`entries.id in (select rowid from word_index where word_index match ${matching(all)})`;
+	}
+
+	narrows(facets: AskedFacets): boolean {
+		return wordsOfFacets(facets).length > 0;
 	}
 
 	hasWordsNear(words: readonly string[], { first, last }: { readonly first: number; readonly last: number }) {
@@ -274,17 +282,13 @@ class SqliteDatabase implements Database {
 				and rowid between ${whole(first)} and ${whole(last)})`;
 	}
 
-	async idsWithWords(
-		words: readonly string[],
-		which: { readonly limit: number } & ({ readonly above: number } | { readonly below: number }),
-	): Promise<number[]> {
+	async idsWithWords(words: readonly string[], facets: AskedFacets, range: IdRange): Promise<number[]> {
+		const all = [...words, ...wordsOfFacets(facets)];
 		// The index gives its entries in either order, one after the other, and reads no more than are taken.
-		const side =
-			'above' in which
-				? sql`rowid > ${whole(which.above)} order by rowid`
-				: sql`rowid < ${whole(which.below)} order by rowid desc`;
+		const order = range.nearest === 'above' ? sql`order by rowid` : sql`order by rowid desc`;
 		const { rows } = await sql<{ rowid: number }>`select rowid from word_index
-			where word_index match ${matching(words)} and ${side} limit ${which.limit}`.execute(this.db);
+			where word_index match ${matching(all)} and rowid > ${whole(range.above)} and rowid < ${whole(range.below)}
+			${order} limit ${range.limit}`.execute(this.db);
 		return rows.map(({ rowid }) => rowid);
 	}
 
@@ -331,9 +335,16 @@ function whole(id: number) {
 	return sql<number>`cast(${id} as integer)`;
 }
 
+const MOST_FACET_WORDS = 8;
+
+/** The words of build and topic are in the index too: with them it lists few entries of others. */
+function wordsOfFacets({ build = '', topic = '' }: AskedFacets): string[] {
+	return [build, topic].flatMap(wordsOf).slice(0, MOST_FACET_WORDS);
+}
+
 /** Words hold letters and digits alone, so nothing in them can end the quotes. */
 function matching(words: readonly string[]): string {
-	return words.map((word) => `"${word}"${isPrefix(word) ? '*' : ''}`).join(' AND ');
+	return [...new Set(words)].map((word) => `"${word}"${isPrefix(word) ? '*' : ''}`).join(' AND ');
 }
 
 function toLogError(error: unknown): LogError {

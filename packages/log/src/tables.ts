@@ -5,6 +5,9 @@ type Fixed<T> = ColumnType<T, T, never>;
 /** A column the database fills in. */
 type Given<T> = ColumnType<T, never, never>;
 
+/** Written into the triggers of every database there is: never to be changed without a migration. */
+export const SPAN_ENTRIES = 1024;
+
 export interface Tables {
 	entries: {
 		/** The row's address in this database, for the index of words; no part of the chain. */
@@ -51,6 +54,14 @@ export interface Tables {
 		shop: Fixed<string>;
 		number: number;
 		hash: string;
+	};
+	/** First and last instant of each thousand or so entries of a shop, kept by the database itself. */
+	spans: {
+		shop: Given<string>;
+		/** The number of an entry, divided by SPAN_ENTRIES and rounded down. */
+		span: Given<number>;
+		first_at: Given<string>;
+		last_at: Given<string>;
 	};
 	settings: {
 		shop: Fixed<string>;

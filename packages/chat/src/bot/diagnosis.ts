@@ -50,12 +50,19 @@ const WHAT_TO_DO: Readonly<Record<string, string>> = {
 	unavailable: 'look at the path or the address in DATABASE_URL, and whether the folder is there',
 };
 
-/** Whether the log can be opened, written and read. Leaves nothing behind. */
-export async function databaseDiagnosis(databaseUrl: string): Promise<Diagnosis> {
+/**
+ * Whether the log can be opened, written and read. Leaves nothing behind.
+ *
+ * @param waiting hears why it takes long
+ */
+export async function databaseDiagnosis(
+	databaseUrl: string,
+	waiting: (sentence: string) => void,
+): Promise<Diagnosis> {
 	const about = 'Database';
 	const kind = databaseUrl.startsWith('sqlite:') ? 'SQLite' : 'PostgreSQL';
 	try {
-		const log = await openLog(databaseUrl);
+		const log = await openLog(databaseUrl, { waiting });
 		try {
 			await log.setSetting('diagnosis', 'written', 'yes');
 			const isRead = (await log.getSetting('diagnosis', 'written')) === 'yes';
