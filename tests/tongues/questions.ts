@@ -57,6 +57,18 @@ export const questions: Readonly<
 			'welchen Tagesverbrauch haben die Verbraucher',
 		],
 	},
+	charge: {
+		es: [
+			'cuánto tarda en cargar 200 Ah AGM con cargador 20A desde 50%',
+			'qué cargador para 400 Ah LiFePO4 en una noche',
+			'cargador 15A para 400 Ah AGM en 5 h',
+		],
+		de: [
+			'Ladezeit 280 Ah mit 30A Ladegerät von 30% bis 90%',
+			'Ladegerät 60A an 200 Ah AGM',
+			'Ladegerät 40A 200 Ah LiFePO4 bei -5 °C',
+		],
+	},
 	cool: {
 		es: [
 			'aire acondicionado para furgoneta larga con 38 C fuera, batería de 400 Ah',

@@ -33,6 +33,7 @@ export {
 } from './solar/places.js';
 export { type StrutSwing, strutSwing } from './structure/strut-swing.js';
 export { awgSizes, type ConductorSize, conductorSize, metricSizes } from './tables/conductors.js';
+export { typicalLoad } from './tables/loads.js';
 export {
 	type Context,
 	defaultContext,

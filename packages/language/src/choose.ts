@@ -30,8 +30,16 @@ function kindsOf(fields: Fields): ReadonlySet<KindName> {
  * it can place the quantities that are there. A word that many topics know says little.
  */
 export function rankTopics(table: PhraseTable, topics: readonly AnyTopic[], message: string): Candidate[] {
+	const asked = new Set(
+		table
+			.elements(null)
+			.flatMap((element) => (element.type === 'phrase' ? element.meanings : []))
+			.flatMap((meaning) => (meaning.means === 'topic' ? [meaning.topic] : [])),
+	);
+	const isOther = (topic: AnyTopic) => topic.notFor.some((name) => asked.has(name));
 	return topics
 		.map((topic) => candidateOf(table.elements(topic.name), topic, message))
+		.map((one) => (isOther(one.topic) ? { ...one, score: one.score - otherWeight } : one))
 		.filter((candidate) => candidate.score > 0)
 		.sort((a, b) => b.score - a.score);
 }
@@ -70,6 +78,9 @@ function candidateOf(elements: readonly Element[], topic: AnyTopic, message: str
 	// Quantities alone fit many topics; only some are asked for so.
 	return { topic, score: named ? total : total * unnamedShare, named };
 }
+
+/** What a word counts against a topic that says of itself that it is not about it. */
+const otherWeight = 3;
 
 /** What the fit of a topic counts that no word of the message asks for. */
 const unnamedShare = 0.65;

@@ -311,6 +311,7 @@ class Filler {
 				this.#context,
 			);
 			for (const element of read.claimed) this.#claimed.add(element);
+			this.#notes.push(...read.notes);
 			if (read.items.length > 0) this.#set(name, read.items, read.said);
 		}
 	}

@@ -1,4 +1,4 @@
-import type { Context, Field, Fields } from '@lugbook/core';
+import { type Context, type Field, type Fields, typicalLoad } from '@lugbook/core';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { readingFor } from './value.js';
 import type { Meaning, Subject } from './vocabulary.js';
@@ -7,6 +7,8 @@ export interface ReadItems {
 	readonly items: readonly Record<string, unknown>[];
 	readonly claimed: readonly Element[];
 	readonly said: string;
+	/** what was taken in another sense than it was written */
+	readonly notes: readonly string[];
 }
 
 interface Draft {
@@ -122,6 +124,7 @@ export function readItems(
 	close();
 
 	for (const one of drafts) nameFromWords(one, names, message);
+	const notes = drafts.flatMap((one) => drawOfCooling(one, message));
 	const used = drafts.flatMap((one) => one.elements);
 	const start = Math.min(...used.map((element) => element.start));
 	const end = Math.max(...used.map((element) => element.end));
@@ -129,7 +132,29 @@ export function readItems(
 		items: drafts.map((one) => one.values),
 		claimed: used,
 		said: used.length === 0 ? '' : message.slice(start, end),
+		notes,
 	};
+}
+
+/** Heat that an air conditioner moves for each watt-hour it draws, at the least [Btu/Wh] (common practice). */
+const leastCoolingBtuPerWh = 9;
+/** One Btu/h in watts. */
+const wattsPerBtuH = 0.29307107;
+
+/** "13,500 Btu" of an air conditioner is the heat it moves; what it draws is less. */
+function drawOfCooling({ values, elements }: Draft, message: string): string[] {
+	const written = elements.find(
+		(element) =>
+			element.type === 'quantity' &&
+			element.readings.some(({ kind, symbol }) => kind === 'power' && symbol === 'Btu/h'),
+	);
+	const { name, powerW } = values;
+	if (written === undefined || typeof name !== 'string' || typeof powerW !== 'number') return [];
+	if (!/air conditioner/.test(typicalLoad(name)?.name ?? '')) return [];
+	const drawW = Math.ceil(powerW / wattsPerBtuH / leastCoolingBtuPerWh);
+	values.powerW = drawW;
+	const said = message.slice(written.start, written.end);
+	return [`${said} is the cooling; its draw is taken as ${drawW} W (${leastCoolingBtuPerWh} Btu/Wh).`];
 }
 
 /** A thing has a name or something that makes it one; "2 days" alone is nobody's running time. */

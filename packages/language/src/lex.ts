@@ -53,6 +53,10 @@ const fractions: Readonly<Record<string, number>> = {
 	'⅞': 0.875,
 };
 
+/** What says behind a figure that it is below zero; a bare "below" only where nothing follows that it could be below of. */
+const belowZero =
+	/^\s*(?:(?:below|under)\s+zero|unter\s+null|bajo\s+cero|below(?=\s*(?:$|[,.;!?)]|outside\b|out\b|at\s+night\b|tonight\b)))/;
+
 /** Two figures that a dash or a word makes the ends of a range, each with its sign. */
 const range =
 	/^(-|minus\s+)?(\d+(?:[.,]\d+)?)(?:\s+(?:up to|down to|to|bis|auf|hasta|a)\s+|-|\s-\s)(-|minus\s+)?(\d+(?:[.,]\d+)?)(?![\d/])/;
@@ -347,9 +351,22 @@ class Lexer {
 			}
 		}
 		if (negative) value = -value;
+		// "20 below", "20 Grad unter null", "20 grados bajo cero" say the sign behind the figure.
+		const bare = negative ? null : this.#match(belowZero, end);
+		if (bare !== null) return this.#push({ type: 'number', value: -value, start, end: end + bare[0].length });
 		const thousand = /^k(?![\p{L}])/u.test(this.#rest(end));
 		const unit = this.#unitAfter(end);
-		if (unit !== null) return this.#quantity(value, end, unit, low);
+		if (unit !== null) {
+			const unitEnd = (unit.at ?? this.#skipBlanks(end)) + unit.length;
+			const isTemperature = unit.kinds.some(({ kind }) => kind === 'temperature' || kind === 'angle');
+			const below = negative || !isTemperature ? null : this.#match(belowZero, unitEnd);
+			if (below !== null) {
+				this.#quantity(-value, end, unit, low === null ? null : -low);
+				this.#at = unitEnd + below[0].length;
+				return true;
+			}
+			return this.#quantity(value, end, unit, low);
+		}
 		if (thousand) {
 			const thousands = this.#unitAfter(end + 1);
 			if (thousands !== null)

@@ -351,6 +351,7 @@ function rivalOf(weighed: readonly Weighed[]): string | null {
 	const [best, second] = weighed;
 	if (best === undefined || second === undefined || !isMeant(best) || !second.complete) return null;
 	if (best.topic.includes.includes(second.topic.name)) return null;
+	if (second.topic.notFor.includes(best.topic.name)) return null;
 	return second.weight >= best.weight * (best.named ? doubtfulShare : doubtfulUnnamed)
 		? second.topic.name
 		: null;

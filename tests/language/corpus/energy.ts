@@ -66,10 +66,10 @@ export const energy: readonly Phrasing[] = [
 		autonomyH: days(2),
 		chemistry: 'lifepo4',
 	}),
-	read('three 100ah lifepo4 12v batteries in parallel, 120A charge ok?', 'battery', {
+	read('three 100ah lifepo4 12v batteries in parallel, 120A charge ok?', 'charge', {
 		unitCount: 3,
 		unitAh: 100,
-		chargeA: 120,
+		chargerA: 120,
 		layout: 'parallel',
 		chemistry: 'lifepo4',
 		'unitV|bankV': 12,
@@ -113,11 +113,6 @@ export const energy: readonly Phrasing[] = [
 		temperatureC: fahrenheit(20),
 		depthOfDischarge: 0.5,
 		chemistry: 'flooded',
-	}),
-	read('is a 60A charger ok for a 100ah lifepo4 battery', 'battery', {
-		chargeA: 60,
-		unitAh: 100,
-		chemistry: 'lifepo4',
 	}),
 	read('battery size for fridge 50w 24h 40% and laptop 60w 5h, 2 days', 'battery', {
 		loads: [
@@ -355,6 +350,46 @@ export const energy: readonly Phrasing[] = [
 		place: '*',
 	}),
 	asks('what charge controller for 2 x 200w panels', 'array', { panels: 2, panelW: 200 }),
+
+	// charge
+	read('is a 60A charger ok for a 100ah lifepo4 battery', 'charge', {
+		chargerA: 60,
+		unitAh: 100,
+		chemistry: 'lifepo4',
+	}),
+	read('time to charge 200ah lithium from 20% with 40a charger', 'charge', {
+		chargerA: 40,
+		unitAh: 200,
+		chemistry: 'lifepo4',
+		fromSoc: 0.2,
+	}),
+	read('charge time 300Ah 50A', 'charge', { chargerA: 50, unitAh: 300 }),
+	read('how long to charge 2x100ah with 30a', 'charge', { chargerA: 30, unitAh: 100, unitCount: 2 }),
+	read('what charger for 400ah lifepo4 to fill it overnight', 'charge', {
+		unitAh: 400,
+		chemistry: 'lifepo4',
+		overnight: true,
+	}),
+	read('5 hours plugged in, 40A charger, 200Ah, from 30%, full?', 'charge', {
+		wantedH: 5,
+		chargerA: 40,
+		unitAh: 200,
+		fromSoc: 0.3,
+	}),
+	read('can i charge 200ah lithium at 10 amps overnight', 'charge', {
+		chargerA: 10,
+		unitAh: 200,
+		chemistry: 'lifepo4',
+		overnight: true,
+	}),
+	read('600w charger on 300 ah lithium how long from 10 to 90%', 'charge', {
+		chargerW: 600,
+		unitAh: 300,
+		chemistry: 'lifepo4',
+		fromSoc: 0.1,
+		toSoc: 0.9,
+	}),
+	asks('what size battery charger', 'charge', {}),
 
 	// alternator
 	read('dcdc size for 220a alternator 300ah lifepo4 24 ft of cable', 'alternator', {

@@ -133,6 +133,13 @@ export const german: readonly Phrasing[] = [
 		vocV: 24.3,
 		place: '*',
 	}),
+	read('ladezeit 280ah mit 30A ladegerät von 30% bis 90%', 'charge', {
+		unitAh: 280,
+		chargerA: 30,
+		fromSoc: 0.3,
+		toSoc: 0.9,
+	}),
+	read('60A ladegerät an 200ah agm ok?', 'charge', { unitAh: 200, chemistry: 'agm', chargerA: 60 }),
 	read('ladebooster 30A wie lange fahren von 20 auf 80% 100ah', 'alternator', {
 		'link?': 'converter',
 		chargerA: 30,

@@ -125,6 +125,16 @@ export const spanish: readonly Phrasing[] = [
 		vocV: 24,
 		place: '*',
 	}),
+	read('cuánto tarda en cargar 200ah agm con cargador 20A', 'charge', {
+		unitAh: 200,
+		chemistry: 'agm',
+		chargerA: 20,
+	}),
+	read('qué cargador para 300ah litio toda la noche', 'charge', {
+		unitAh: 300,
+		chemistry: 'lifepo4',
+		overnight: true,
+	}),
 	read('alternador 180A, cargador dcdc 50A, cable 6 m', 'alternator', {
 		'link?': 'converter',
 		alternatorA: 180,

@@ -223,7 +223,8 @@ export const wiring: readonly Phrasing[] = [
 		ambientC: 60,
 	}),
 	read('what fuse for 18 gauge wire 5 amp usb', 'fuse', { size: '18 AWG', currentA: 5 }),
-	asks('what size fuse for 10 awg', 'fuse', { size: '10 AWG' }),
+	read('what size fuse for 10 awg', 'fuse', { size: '10 AWG' }),
+	read('biggest fuse on 8 gauge wire', 'fuse', { size: '8 AWG' }),
 	asks('fuse for a 20A load', 'fuse', { currentA: 20 }),
 
 	// short-circuit

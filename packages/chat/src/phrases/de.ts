@@ -51,6 +51,8 @@ export const german: Phrasebook = {
 	'"{0}" is a range: its larger end is taken.': '"{0}" ist ein Bereich: sein größeres Ende gilt.',
 	'The length was given there and back: half of it is the one-way length.':
 		'Die Länge war hin und zurück angegeben: die Hälfte davon ist die einfache Länge.',
+	'{0} is the cooling; its draw is taken as {1} W ({2} Btu/Wh).':
+		'{0} ist die Kühlleistung; aufgenommen werden etwa {1} W ({2} Btu/Wh).',
 	'{0} is taken as {1} ({2}).': '{0} gilt als {1} ({2}).',
 	'Several places are named; {0} is taken, the coldest of them (also {1}).':
 		'Mehrere Orte sind genannt; es gilt {0}, der kälteste davon (auch {1}).',

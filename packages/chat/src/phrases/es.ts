@@ -51,6 +51,8 @@ export const spanish: Phrasebook = {
 	'"{0}" is a range: its larger end is taken.': '"{0}" es un intervalo: se toma su extremo mayor.',
 	'The length was given there and back: half of it is the one-way length.':
 		'La longitud se dio de ida y vuelta: la mitad es la longitud de ida.',
+	'{0} is the cooling; its draw is taken as {1} W ({2} Btu/Wh).':
+		'{0} es el frío que produce; su consumo se toma como {1} W ({2} Btu/Wh).',
 	'{0} is taken as {1} ({2}).': '{0} se toma como {1} ({2}).',
 	'Several places are named; {0} is taken, the coldest of them (also {1}).':
 		'Se nombran varios lugares; se toma {0}, el más frío (también {1}).',

@@ -70,6 +70,8 @@ export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = 
 		'batalla corta',
 		'furgoneta corta',
 		'furgo corta',
+		'furgón corto',
+		'furgon corto',
 	),
 	medium: withRoofs(
 		'medium',
@@ -85,6 +87,8 @@ export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = 
 		'furgoneta mediana',
 		'furgo media',
 		'furgo mediana',
+		'furgón medio',
+		'furgon medio',
 	),
 	long: withRoofs(
 		'long',
@@ -97,6 +101,8 @@ export const wheelbaseOptions: Readonly<Record<Wheelbase, readonly string[]>> = 
 		'batalla larga',
 		'furgoneta larga',
 		'furgo larga',
+		'furgón largo',
+		'furgon largo',
 	),
 	'extra-long': withRoofs(
 		'extra-long',

@@ -27,6 +27,8 @@ export interface Topic<F extends Fields = Fields> {
 	readonly examples: readonly string[];
 	/** true where people ask for it by quantities alone, with no word that names it ("40A 12V 15 ft") */
 	readonly askedByQuantities: boolean;
+	/** topics it is easily taken for: a message with a word that asks for one of them hardly means this one */
+	readonly notFor: readonly string[];
 	/** topics whose answer is part of this one's: a message that fits both means this one */
 	readonly includes: readonly string[];
 	/** the method in a sentence or two, with what it does not cover */
@@ -46,10 +48,17 @@ export type AnyTopic = Omit<Topic, 'calculate' | 'needs' | 'contradictions'> & {
 	readonly calculate: (input: never, sheet: Sheet) => Decision;
 };
 
-type Optional = 'needs' | 'contradictions' | 'askedByQuantities' | 'includes';
+type Optional = 'needs' | 'contradictions' | 'askedByQuantities' | 'includes' | 'notFor';
 
 export function declareTopic<const F extends Fields>(
 	topic: Omit<Topic<F>, Optional> & Partial<Pick<Topic<F>, Optional>>,
 ): Topic<F> {
-	return { needs: [], contradictions: () => [], askedByQuantities: false, includes: [], ...topic };
+	return {
+		needs: [],
+		contradictions: () => [],
+		askedByQuantities: false,
+		includes: [],
+		notFor: [],
+		...topic,
+	};
 }

@@ -17,11 +17,18 @@ import {
 import { type Bank, capacityAh, chargeLimit, chargingVoltageV } from '../energy/bank.js';
 import { bankFields, chemistryOf, classOf, readBank, refuseWith } from '../energy/bank-fields.js';
 import { cautionBank, cautionBothEnds, cautionLithiumCold, cautionMakerLimits } from '../energy/cautions.js';
-import { type ChargeTime, chargeTime } from '../energy/charging.js';
+import {
+	chargeBecause,
+	chargeSpanOf,
+	hoursUp,
+	type TimedCharge,
+	writeCharge,
+} from '../energy/charge-work.js';
+import { chargeTime } from '../energy/charging.js';
 import { addLimitFinding, addTemperatureFindings } from '../energy/findings.js';
 import { type RunCable, runCable } from '../energy/run-cable.js';
 import { writeNumber } from '../quantity/write.js';
-import { batteryPracticeSource, type Chemistry } from '../tables/batteries.js';
+import type { Chemistry } from '../tables/batteries.js';
 import { declareTopic } from '../topic/declare.js';
 import { choice, flag, type InputOf, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
@@ -479,12 +486,6 @@ function addFindings(
 	}
 }
 
-interface Time extends ChargeTime {
-	readonly from: number;
-	readonly to: number;
-	readonly currentA: number;
-}
-
 /** Hours of driving, or the decision that ends the question. */
 function timeOf(
 	sheet: Sheet,
@@ -495,18 +496,8 @@ function timeOf(
 	converter: Converter,
 ) {
 	const { chemistry } = bank;
-	const named = [input.fromSoc, input.toSoc].filter((value) => value !== undefined);
-	// Charging goes up: of two states of charge the lower is the start.
-	const from = named.length === 2 ? Math.min(...named) : (input.fromSoc ?? usualStart(chemistry, sheet));
-	const to = named.length === 2 ? Math.max(...named) : (input.toSoc ?? full(sheet));
-	if (to - from < 0.005) {
-		return sheet.refuse(
-			'impossible',
-			sheet.say`From ${sheet.show('fraction', from)} to ${sheet.show('fraction', to)} there is nothing to charge.`,
-			'Name a state of charge to start at and a higher one to reach.',
-			'toSoc',
-		);
-	}
+	const span = chargeSpanOf(input, chemistry, sheet);
+	if ('kind' in span) return span;
 	const deliveredA =
 		spare === null ? chargerA : Math.min(chargerA, converterOutputA(spare.drivingA, converter));
 	const currentA = deliveredA - (input.houseLoadA ?? 0);
@@ -518,74 +509,24 @@ function timeOf(
 			'houseLoadA',
 		);
 	}
-	const time = chargeTime({ capacityAh: capacityAh(bank), currentA, from, to, chemistry });
-	writeTime(sheet, bank, { ...time, from, to, currentA }, deliveredA, input.houseLoadA ?? 0);
-	return { ...time, from, to, currentA };
+	const time = {
+		...chargeTime({ capacityAh: capacityAh(bank), currentA, ...span, chemistry }),
+		...span,
+		currentA,
+	};
+	writeTime(sheet, bank, time, deliveredA, input.houseLoadA ?? 0);
+	return time;
 }
 
-function usualStart(chemistry: Chemistry, sheet: Sheet): number {
-	const start = 1 - chemistry.depthOfDischarge;
-	sheet.assume('fromSoc', 'state of charge at the start', start, 'drawn down as far as is usual (practice)', {
-		kind: 'fraction',
-		confirm: true,
-	});
-	return start;
-}
-
-function full(sheet: Sheet): number {
-	sheet.assume('toSoc', 'state of charge to reach', 1, 'full', { kind: 'fraction' });
-	return 1;
-}
-
-const chargingSource = practice(
-	'constant current, then constant voltage; knee and taper by chemistry, the maker decides',
-);
-
-function writeTime(sheet: Sheet, bank: Bank, time: Time, deliveredA: number, houseA: number): void {
-	const { chemistry } = bank;
-	const capacity = capacityAh(bank);
+function writeTime(sheet: Sheet, bank: Bank, time: TimedCharge, deliveredA: number, houseA: number): void {
 	if (deliveredA !== time.currentA) {
 		sheet.step('into the bank', 'I = Ic − Il', `${n(deliveredA)} A − ${n(houseA)} A`, time.currentA, {
 			kind: 'current',
 			source: physics('sum of currents'),
 		});
 	}
-	sheet.step(
-		'state of charge where the current begins to fall',
-		'sk = 1 − T · (I / C − it)',
-		`1 − ${n(chemistry.taperH)} h × (${n(time.currentA)} A / ${n(capacity)} Ah − ${n(chemistry.tailRatePerH)}/h)`,
-		time.knee,
-		{ kind: 'fraction', source: chargingSource },
-	);
-	sheet.step(
-		'at constant current',
-		't1 = (min(s2, sk) − s1) · C / (I · ηc)',
-		`(${n(Math.min(time.to, time.knee), 3)} − ${n(time.from, 3)}) × ${n(capacity)} Ah / (${n(time.currentA)} A × ${n(chemistry.chargeEfficiency)})`,
-		time.constantH,
-		{ kind: 'duration', source: batteryPracticeSource },
-	);
-	if (time.taperH > 0) {
-		sheet.step(
-			'at constant voltage',
-			't2 = (T / ηc) · ln(I1 / I2)',
-			`${n(chemistry.taperH)} h / ${n(chemistry.chargeEfficiency)} × ln(${n(time.currentA)} A / ${n(time.endA)} A)`,
-			time.taperH,
-			{ kind: 'duration', source: chargingSource },
-		);
-	}
-	const up = { kind: 'duration', write: { round: 'up' } } as const;
-	sheet.result('drivingTime', 'hours of driving', time.totalH, up);
-	sheet.result('constantCurrentTime', 'at constant current', time.constantH, up);
-	sheet.result('taperTime', 'at constant voltage', time.taperH, up);
-	sheet.result('knee', 'state of charge where the current begins to fall', time.knee, { kind: 'fraction' });
-	sheet.result('chargeCurrent', 'current into the bank', time.currentA, {
-		kind: 'current',
-		write: { round: 'down' },
-	});
-	const reached = sheet.show('fraction', time.knee, { round: 'down' });
-	sheet.tipping('toSoc', 'state of charge to reach', time.knee, sheet.say`up to ${reached} at full current`, {
-		kind: 'fraction',
-	});
+	sheet.result('drivingTime', 'hours of driving', time.totalH, { kind: 'duration', write: { round: 'up' } });
+	writeCharge(sheet, bank, time);
 }
 
 /** The cable, null where it was not asked for, undefined where none does it. */
@@ -617,7 +558,7 @@ function writeNeighbours(
 	input: Input,
 	bank: Bank | null,
 	chargerA: number,
-	time: Time | null,
+	time: TimedCharge | null,
 	spare: Headroom | null,
 	converter: Converter,
 ): void {
@@ -633,7 +574,7 @@ function writeNeighbours(
 		const lasts =
 			bank === null || time === null || netA <= 0
 				? ''
-				: `, ${hoursText(sheet, chargeTime({ capacityAh: capacityAh(bank), currentA: netA, from: time.from, to: time.to, chemistry: bank.chemistry }).totalH)}`;
+				: `, ${hoursUp(sheet, chargeTime({ capacityAh: capacityAh(bank), currentA: netA, from: time.from, to: time.to, chemistry: bank.chemistry }).totalH)}`;
 		const why = !byAlternator
 			? sheet.say`, more than the alternator can spare`
 			: !byBank
@@ -643,25 +584,20 @@ function writeNeighbours(
 	}
 }
 
-/** Hours rounded up to tenths, minutes below one hour. */
-function hoursText(sheet: Sheet, hours: number): string {
-	return sheet.show('duration', hours, { round: 'up', decimals: hours < 1 ? 0 : 1 });
-}
-
 /** @param coldC the temperature at which the bank must not be charged, or null */
-function answerTime(sheet: Sheet, time: Time, bank: Bank, driveH: number | undefined, coldC: number | null) {
-	const total = hoursText(sheet, time.totalH);
+function answerTime(
+	sheet: Sheet,
+	time: TimedCharge,
+	bank: Bank,
+	driveH: number | undefined,
+	coldC: number | null,
+) {
+	const total = hoursUp(sheet, time.totalH);
 	const from = sheet.show('fraction', time.from);
 	const to = sheet.show('fraction', time.to);
 	const capacity = sheet.show('charge', capacityAh(bank));
 	const current = sheet.show('current', time.currentA, { round: 'down' });
-	const constant = hoursText(sheet, time.constantH);
-	const taper = hoursText(sheet, time.taperH);
-	const knee = sheet.show('fraction', time.knee, { decimals: 0, round: 'down' });
-	const because =
-		time.taperH > 0
-			? sheet.say`${constant} at ${current} up to ${knee}, then ${taper} with a falling current.`
-			: sheet.say`At ${current} all the way; the current begins to fall only at ${knee}.`;
+	const because = chargeBecause(sheet, time);
 	if (coldC !== null) {
 		const cold = sheet.show('temperature', coldC);
 		return sheet.answer(sheet.say`Do not charge it at ${cold}; warm, it takes ${total} of driving`, {
@@ -671,7 +607,7 @@ function answerTime(sheet: Sheet, time: Time, bank: Bank, driveH: number | undef
 	}
 	const charge = sheet.say`${total} of driving: ${from} to ${to} of ${capacity} at ${current}`;
 	if (driveH === undefined) return sheet.answer(charge, { because });
-	const driven = hoursText(sheet, driveH);
+	const driven = hoursUp(sheet, driveH);
 	return sheet.answer(
 		driveH < time.totalH
 			? sheet.say`${driven} is not enough; ${charge}`

@@ -265,7 +265,7 @@ export const battery = declareTopic({
 		'battery for 120 Ah a day 3 days',
 		'what battery for 1.5 kWh a day, 2 days, agm',
 		'battery bank 4 x 100ah 12v lifepo4 in 24v',
-		'2 x 100ah 12v lifepo4 battery, charger 80A ok?',
+		'battery for fridge 50w 2 days, charger 40A',
 		'welche batterie für 80 Ah am tag, 2 tage, 5 °C, agm',
 		'batería para nevera 60W 24h 40%, luces 20W 5h, 2 días',
 	],

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { us as usRules } from '../rules/us.js';
 import { type Context, defaultContext } from '../topic/context.js';
 import { runTopic } from '../topic/run.js';
 import { sizingSchema } from '../topic/sizing.js';
@@ -259,6 +260,26 @@ describe('selectivity', () => {
 	});
 });
 
+describe('the conductor alone', () => {
+	test('is told the largest fuse that still protects it', () => {
+		const sizing = answered({ size: '10 AWG' });
+		expect(sizing.headline).toBe('30 A blade fuse at most on 10 AWG');
+		expect(sizing.governedBy).toBe('ampacity');
+	});
+
+	test('the next rating up would not protect it', () => {
+		for (const { name } of usRules.sizes.filter((one) => one.proposed)) {
+			const outcome = runTopic(fuse, { size: name }, us);
+			if (outcome.status !== 'answered') continue;
+			const most = Number(/^(\d+) A/.exec(outcome.sizing.headline)?.[1]);
+			const next = usRules.dc.deviceRatingsA.find((sizeA) => sizeA > most);
+			if (next === undefined) continue;
+			expect(codesOf({ size: name, ratingA: most }), name).not.toContain('fuse-over-conductor');
+			expect(codesOf({ size: name, ratingA: next }), name).toContain('fuse-over-conductor');
+		}
+	});
+});
+
 describe('what is asked or refused', () => {
 	test('the conductor; the load or a rating; the bank behind a main fuse', () => {
 		const missing = (given: Given) => {
@@ -266,6 +287,7 @@ describe('what is asked or refused', () => {
 			return outcome.status === 'needs-input' ? outcome.missing.map((one) => one.name) : outcome.status;
 		};
 		expect(missing({})).toEqual(['size', 'currentA']);
+		expect(missing({ size: '10 AWG', load: 'fridge' })).toEqual(['currentA']);
 		expect(missing({ ...branch, isMain: true })).toEqual(['unitAh']);
 		expect(missing({ ...branch, isMain: true, prospectiveA: 900 })).toBe('answered');
 	});

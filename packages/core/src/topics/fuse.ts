@@ -234,6 +234,15 @@ export const fuse = declareTopic({
 		'fusible',
 		'fusible para',
 		'sicherung für',
+		'max fuse',
+		'maximum fuse',
+		'biggest fuse',
+		'largest fuse',
+		'max breaker',
+		'biggest breaker',
+		'fusible máximo',
+		'größte sicherung',
+		'maximale sicherung',
 		'what fuse',
 		'fuse for',
 		'what size fuse',
@@ -258,7 +267,9 @@ export const fuse = declareTopic({
 		'magnetotérmico',
 		'fuse rating for',
 	],
+	notFor: ['short-circuit'],
 	examples: [
+		'max fuse for 10 awg',
 		'what fuse for a 20A load on 10 awg 12v',
 		'fuse for 2000w inverter 12v 2/0',
 		'60A fuse on 10 awg ok?',
@@ -271,7 +282,8 @@ export const fuse = declareTopic({
 	fields,
 	needs: [
 		{
-			anyOf: ['currentA', 'powerW', 'ratingA'],
+			// Of the conductor alone, the most that it may have is told.
+			anyOf: ['currentA', 'powerW', 'ratingA', 'size'],
 			question: 'What current does it carry (or which fuse is to be judged)?',
 		},
 	],
@@ -312,6 +324,13 @@ function calculateFuse(input: Input, sheet: Sheet) {
 		return sheet.refuse(contradiction.code, contradiction.text, contradiction.instead, contradiction.field);
 	}
 	const loadA = input.currentA ?? fromPower;
+	if (loadA === null && input.ratingA === undefined && input.load !== undefined) {
+		return sheet.ask({
+			name: 'currentA',
+			label: fields.currentA.meta.label,
+			question: 'What current does it carry (or which fuse is to be judged)?',
+		});
+	}
 	const run = runOf(input, classV, loadA ?? 0);
 	const check = checkSize(run, size, sheet.rules);
 	if (check === null) {
@@ -337,9 +356,10 @@ function calculateFuse(input: Input, sheet: Sheet) {
 	sheet.caution(cautionSourceEnd, cautionDisconnect, cautionLugs);
 
 	const minimumA = smallestDevice(run, sheet.rules.dc);
-	if (input.ratingA === undefined && check.deviceA === null)
-		return tooThin(sheet, run, size, check, minimumA);
-	const ratingA = input.ratingA ?? (check.deviceA as number);
+	// With neither a load nor a rating, what is asked is the most that still protects the conductor.
+	const proposedA = loadA === null ? check.largestDeviceA : check.deviceA;
+	const ratingA = input.ratingA ?? proposedA;
+	if (ratingA === null) return tooThin(sheet, run, size, check, minimumA);
 	const faults: Judged = { input, sheet, run, check, size, classV, loadA, minimumA, ratingA, faultA, source };
 	writeWorking(faults);
 	const ratingVerdict = judgeRating(faults);
@@ -384,7 +404,7 @@ interface Kind {
 	readonly verdict: 'serves' | 'does not serve' | 'none serves';
 }
 
-type RatingVerdict = 'chosen' | 'right' | 'too large' | 'too small';
+type RatingVerdict = 'chosen' | 'most' | 'right' | 'too large' | 'too small';
 
 function classVoltage(input: Input, sheet: Sheet) {
 	const voltageV = input.bankV ?? input.unitV;
@@ -504,7 +524,8 @@ function writeWorking({ sheet, run, check, size, loadA, minimumA, ratingA, input
 }
 
 function judgeRating({ input, sheet, check, size, minimumA, ratingA, classV }: Judged): RatingVerdict {
-	if (input.ratingA === undefined) return 'chosen';
+	if (input.ratingA === undefined)
+		return input.currentA === undefined && input.powerW === undefined ? 'most' : 'chosen';
 	const rating = amps(ratingA);
 	if (ratingA > check.deviceCapA) {
 		const cap = sheet.show('current', check.deviceCapA, { round: 'down' });
@@ -876,6 +897,12 @@ function decide(judged: Judged, rating: RatingVerdict, kind: Kind) {
 				: sheet.say`${named}: take a ${amps(ratingA)} ${other.label}`,
 			{ because, governedBy: 'interrupting rating' },
 		);
+	}
+	if (rating === 'most') {
+		return sheet.answer(sheet.say`${amps(ratingA)} ${label} at most on ${size.name}`, {
+			because: sheet.say`${because} Within that the load decides: at least 125 % of what is on for 3 h or more.`,
+			governedBy: 'ampacity',
+		});
 	}
 	const ok =
 		rating === 'right' ? sheet.say` is right on ${size.name}` : sheet.say` at the source end of ${size.name}`;

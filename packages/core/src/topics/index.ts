@@ -6,6 +6,7 @@ import { array } from './array.js';
 import { battery } from './battery.js';
 import { beam } from './beam.js';
 import { budget } from './budget.js';
+import { charge } from './charge.js';
 import { cool } from './cool.js';
 import { drain } from './drain.js';
 import { freeze } from './freeze.js';
@@ -37,6 +38,7 @@ export const topics: readonly AnyTopic[] = [
 	battery,
 	beam,
 	budget,
+	charge,
 	cool,
 	drain,
 	freeze,

@@ -219,6 +219,8 @@ export const runtime = declareTopic({
 		'my battery do',
 	],
 	askedByQuantities: true,
+	// What gives current is no load of a bank.
+	notFor: ['charge'],
 	examples: [
 		'4x100ah lifepo4 how long fridge 60w and fan 20w',
 		'how long will 200ah agm last with a 10A load',
@@ -262,9 +264,17 @@ function givesCurrent(name: string | undefined): boolean {
 	);
 }
 
+const inverterName = /^(?:inverter|wechselrichter|inversor)$/iu;
+
 /** A time that belongs to no load is the time the bank must last. */
 function asMeant(input: Input): Input {
-	const { items, stray } = partLoads(input.loads ?? [], { current: false, duration: true });
+	const { items: all, stray } = partLoads(input.loads ?? [], { current: false, duration: true });
+	// "ac on a 3000 W inverter": beside other loads the figure of an inverter is its rating, not a draw.
+	const others = all.filter(({ name }) => name === undefined || !inverterName.test(name));
+	const items =
+		others.length > 0 && others.length < all.length
+			? others.map((item) => ({ ...item, supply: item.supply ?? ('mains' as const) }))
+			: all;
 	const spansH = input.wantedH === undefined ? stray.durationsH : [input.wantedH];
 	return {
 		...input,
@@ -298,7 +308,7 @@ function calculateRuntime(given: Input, sheet: Sheet) {
 		return sheet.refuse(
 			'contradiction',
 			sheet.say`I read "${source}" as a load, but it gives current.`,
-			'Name what is on, or ask for the battery: "battery 200 Ah AGM, charger 60 A".',
+			'Name what is on, or ask for the charging time: "charge time 200 Ah AGM, charger 40 A".',
 			'loads',
 		);
 	}

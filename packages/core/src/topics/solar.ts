@@ -91,6 +91,8 @@ export const solar = declareTopic({
 		'solar',
 		'solar yield',
 		'how much solar',
+		'how many solar panels',
+		'how many panels',
 		'how much sun',
 		'solar power',
 		'solar panels',

@@ -35,6 +35,9 @@ const fields = {
 		aliases: [
 			'fan',
 			'roof fan',
+			'what fan',
+			'fan size',
+			'cfm',
 			'airflow',
 			'air flow',
 			'flow',

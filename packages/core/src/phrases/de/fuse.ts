@@ -122,4 +122,7 @@ export const fuse: Phrasebook = {
 	'interrupting rating': 'Ausschaltvermögen',
 	' is right on {0}': ' ist richtig an {0}',
 	' at the source end of {0}': ' am Quellenende von {0}',
+	'{0} Within that the load decides: at least 125 % of what is on for 3 h or more.':
+		'{0} Innerhalb davon entscheidet der Verbraucher: mindestens 125 % dessen, was 3 h oder länger an ist.',
+	'{0} {1} at most on {2}': 'Höchstens {0} {1} an {2}',
 };

@@ -5,6 +5,7 @@ import { array } from './array.js';
 import { battery } from './battery.js';
 import { beam } from './beam.js';
 import { budget } from './budget.js';
+import { charge } from './charge.js';
 import { climateWork } from './climate-work.js';
 import { common } from './common.js';
 import { cool } from './cool.js';
@@ -48,6 +49,7 @@ export const german: Phrasebook = {
 	...battery,
 	...beam,
 	...budget,
+	...charge,
 	...climateWork,
 	...common,
 	...cool,

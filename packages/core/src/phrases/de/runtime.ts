@@ -43,6 +43,6 @@ export const runtime: Phrasebook = {
 	'up to {0} on average for {1}': 'bis {0} im Mittel für {1}',
 	'I read "{0}" as a load, but it gives current.':
 		'„{0}“ habe ich als Verbraucher gelesen, doch es gibt Strom.',
-	'Name what is on, or ask for the battery: "battery 200 Ah AGM, charger 60 A".':
-		'Nennen, was an ist, oder nach der Batterie fragen: „Batterie 200 Ah AGM, Ladegerät 60 A“.',
+	'Name what is on, or ask for the charging time: "charge time 200 Ah AGM, charger 40 A".':
+		'Angeben, was eingeschaltet ist, oder nach der Ladezeit fragen: „Ladezeit 200 Ah AGM, Ladegerät 40 A“.',
 };

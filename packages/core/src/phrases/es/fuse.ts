@@ -121,4 +121,7 @@ export const fuse: Phrasebook = {
 	'interrupting rating': 'poder de corte',
 	' is right on {0}': ' es correcto en {0}',
 	' at the source end of {0}': ' en el extremo de la fuente de {0}',
+	'{0} Within that the load decides: at least 125 % of what is on for 3 h or more.':
+		'{0} Dentro de eso decide el consumo: al menos el 125 % de lo que esté encendido 3 h o más.',
+	'{0} {1} at most on {2}': '{0} {1} como máximo en {2}',
 };

@@ -43,6 +43,6 @@ export const runtime: Phrasebook = {
 		'Demasiado pequeño para {0}: hacen falta {1}, aprovechables {2}',
 	'up to {0} on average for {1}': 'hasta {0} de media durante {1}',
 	'I read "{0}" as a load, but it gives current.': 'He leído "{0}" como carga, pero da corriente.',
-	'Name what is on, or ask for the battery: "battery 200 Ah AGM, charger 60 A".':
-		'Di qué está encendido, o pregunta por la batería: "batería 200 Ah AGM, cargador 60 A".',
+	'Name what is on, or ask for the charging time: "charge time 200 Ah AGM, charger 40 A".':
+		'Indica qué está encendido, o pregunta por el tiempo de carga: «tiempo de carga 200 Ah AGM, cargador 40 A».',
 };
