@@ -20,6 +20,7 @@ export const limitsByTopic: Readonly<Record<string, readonly Limit[]>> = {
 	],
 	battery: [least('bankCapacity', 'requiredCapacity')],
 	beam: [least('deflectionRatio', 'limitRatio'), most('spanM', 'spanLimit')],
+	charge: [most('charger', 'chargeLimit')],
 	cool: [least('unit', 'heatGain')],
 	freeze: [least('pad', 'padPower')],
 	fuse: [least('ratedVoltage', 'systemVoltage')],
