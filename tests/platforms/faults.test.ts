@@ -21,6 +21,8 @@ const SEED = 20_260_504;
 const ENDED_WITHIN_MS = 30_000;
 /** An event sent so shortly before its session ended may not have arrived [ms]. */
 const FORGOTTEN_WITHIN_MS = 1500;
+/** Long enough that a busy machine does not cut connections by itself [ms]. */
+const SOCKET_PATIENCE_MS = 1000;
 /** Far more than one person types. */
 const pace = { burst: 10_000, perMinute: 10_000 };
 const SENT_AGAIN = 'Sent again';
@@ -128,6 +130,7 @@ async function runSlack(mode: 'http' | 'socket', all: readonly Schedule<SlackEve
 		pace,
 		sweepMs: 300,
 		nowMs: time.nowMs,
+		socketPatienceMs: SOCKET_PATIENCE_MS,
 		// Without these scopes the bot can't look for what it may have posted, and says so.
 		...(mayLook ? { scopes: null } : {}),
 	});
@@ -158,8 +161,9 @@ async function runSlack(mode: 'http' | 'socket', all: readonly Schedule<SlackEve
 	/** What is not acknowledged is delivered again, and sometimes what is. */
 	const delivered = async (first: Awaited<ReturnType<typeof slack.command>>, repeated: number) => {
 		let result = first;
+		const endMs = performance.now() + ENDED_WITHIN_MS;
 		for (let retry = 1; retry <= repeated || result.ackStatus !== 200; retry += 1) {
-			if (retry > 100) throw new Error(`not acknowledged: ${JSON.stringify(result.failure)}`);
+			if (performance.now() > endMs) throw new Error(`not acknowledged: ${JSON.stringify(result.failure)}`);
 			await pause(retry <= repeated ? 5 : 60);
 			result = await slack.redeliver(result, retry);
 		}

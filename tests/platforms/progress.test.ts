@@ -163,22 +163,90 @@ describe('in Slack', () => {
 		expect(slack.botMessages('C01', 'U02')).toEqual([]);
 	});
 
-	test('where the bot is no member it is said once, to the asker', async () => {
-		const made: Made = await slackShop({
-			progressEveryMs: 5,
-			handle: slowly([10, 50], (percent) =>
-				percent === 10 ? made.slack.waitForMessage(/10 %/, PATIENCE_MS) : Promise.resolve(),
-			),
+	describe('where the bot is no member', () => {
+		const elsewhere = { channel: 'C09' };
+		/** Work that waits only until the first words are seen: the next ones come too soon to be said. */
+		async function outside(last?: Parameters<typeof slowly>[2], more: Parameters<typeof slackShop>[0] = {}) {
+			const made: Made = await slackShop({
+				progressEveryMs: 5,
+				handle: slowly(
+					[10, 50],
+					(percent) => (percent === 10 ? made.slack.waitForMessage(/10 %/, PATIENCE_MS) : Promise.resolve()),
+					last,
+				),
+				...more,
+			});
+			made.slack.addChannel({ id: 'C09', botIsMember: false });
+			return made;
+		}
+
+		test('it is said by the response_url, whose message becomes the answer', async () => {
+			const { slack } = await outside();
+			await slack.command('/ask', QUESTION, elsewhere);
+			await slack.waitForMessage(/AWG/, PATIENCE_MS);
+			expect(slack.botMessages('C09', 'U02').map(texts)).toEqual([[words(10), expect.stringMatching(/AWG/)]]);
+			expect(slack.botMessages('C09')).toHaveLength(1);
+			expect(slack.violations).toEqual([]);
 		});
-		const { slack } = made;
-		slack.addChannel({ id: 'C09', botIsMember: false });
-		await slack.command('/ask', QUESTION, { channel: 'C09' });
-		await slack.waitForMessage(/AWG/, PATIENCE_MS);
-		expect(slack.botMessages('C09').map((one) => texts(one)[0])).toEqual([
-			words(10),
-			expect.stringMatching(/AWG/),
-		]);
-		expect(slack.botMessages('C09', 'U02')).toHaveLength(1);
+
+		test('work that fails says so there', async () => {
+			const { slack } = await outside(fails);
+			await slack.command('/ask', QUESTION, elsewhere);
+			await slack.waitForMessage(/^Something failed on my side/, PATIENCE_MS);
+			expect(slack.botMessages('C09').map(texts)).toEqual([
+				[words(10), expect.stringMatching(/^Something failed on my side, and I gave no answer/)],
+			]);
+		});
+
+		test('an answer for the asker alone leaves nothing in the channel', async () => {
+			const { slack } = await outside(privately);
+			await slack.command('/ask', QUESTION, elsewhere);
+			expect((await slack.waitForMessage(/AWG/, PATIENCE_MS)).visibleTo).toBe('U01');
+			expect(slack.botMessages('C09', 'U02')).toEqual([]);
+		});
+
+		test('a lost reply to the words or to the answer leaves one message', async () => {
+			const { slack } = await outside();
+			slack.faults.order('response_url', { kind: 'slow', delayMs: 1 });
+			slack.faults.order('response_url', { kind: 'drop-answer' });
+			slack.faults.order('response_url', { kind: 'status', status: 503 });
+			await slack.command('/ask', QUESTION, elsewhere);
+			await slack.waitForMessage(/AWG/, PATIENCE_MS);
+			expect(slack.botMessages('C09').map((one) => texts(one).at(-1))).toEqual([
+				expect.stringMatching(/AWG/),
+			]);
+			expect(slack.reading('C09').filter((text) => /Sent again/.test(text))).toEqual([]);
+			expect(slack.violations).toEqual([]);
+		});
+
+		test('a process that is gone: the next one turns its message into the answer', async () => {
+			let nowMs = Date.now();
+			let release: () => void = () => {};
+			const held = new Promise<void>((resolve) => {
+				release = resolve;
+			});
+			const { slack, chat, bot } = await outside(undefined, {
+				sweepMs: 0,
+				leaseMs: 10_000,
+				nowMs: () => nowMs,
+				handle: slowly([10], () => held),
+			});
+			await slack.command('/ask', QUESTION, elsewhere);
+			await slack.waitForMessage(/10 %/, PATIENCE_MS);
+			const uses = async () =>
+				(await chat.log.settingsOf('outbox of slack')).map(
+					({ value }) => JSON.parse(value).place.progressUses,
+				);
+			await expect.poll(uses, { timeout: PATIENCE_MS }).toEqual([1]);
+			nowMs += 10_001;
+			const other = await slackBotOn(slack, chat, { sweepMs: 0, nowMs: () => nowMs });
+			afterwards(() => other.stop());
+			await other.desk.sweep();
+			await other.desk.settled();
+			release();
+			await bot.desk.settled();
+			expect(slack.botMessages('C09').map(texts)).toEqual([[words(10), expect.stringMatching(/AWG/)]]);
+		});
 	});
 
 	test('a process that is gone: the next one turns its message into the answer', async () => {

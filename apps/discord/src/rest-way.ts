@@ -12,7 +12,7 @@ import {
 	type StillOurs,
 	type Way,
 } from '@lugbook/chat';
-import { DiscordAPIError, MessageFlags, type REST, Routes } from 'discord.js';
+import { DiscordAPIError, MessageFlags, type REST, Routes, SnowflakeUtil } from 'discord.js';
 import { z } from 'zod';
 import { CONTENT_CHARACTERS_MAX, FILE_BYTES_MAX, FILES_MAX, REQUEST_BYTES_MAX } from './limits.js';
 import { asBody, type Page, pagesOf, textPage } from './render.js';
@@ -37,8 +37,11 @@ export type DiscordPlace = z.infer<typeof placeSchema>;
 const TOKEN_MS = 15 * 60 * 1000;
 /** the platform knows a nonce for "the past few minutes" (resources/message.mdx); we trust it this long [ms] */
 const NONCE_MS = 2 * 60 * 1000;
-/** messages after the question that are looked through, the most the platform gives at once */
+/** messages after the question that are looked through: on a page the most the platform gives at once */
 const LOOKED_THROUGH = 100;
+const PAGES_LOOKED_THROUGH_MAX = 5;
+/** more than the bot's clock is from the platform's [ms] */
+const CLOCKS_APART_MS = 60 * 60 * 1000;
 const SENT_AGAIN = '-# Sent again, as it was not certain that it had arrived: you may have it twice.';
 /** the message is not there, or the bot may not change it */
 const GONE_STATUS = new Set([403, 404]);
@@ -200,18 +203,33 @@ export class RestWay implements Way {
 		}
 	}
 
-	/** The bot's messages after the question, oldest first; null where it may not look. */
+	/**
+	 * The bot's messages after the question, oldest first; null where it may not look, or not at all of them.
+	 * @throws when it can't be told for now: that is not to be taken for messages that are not there
+	 */
 	async #thereAlready(channel: string): Promise<Sent[] | null> {
-		const query = new URLSearchParams({ after: this.place.delivery, limit: String(LOOKED_THROUGH) });
-		try {
-			const found = (await repeatedly(() =>
-				this.rest.get(Routes.channelMessages(channel), { query }),
-			)) as Sent[];
-			return found.filter(({ author }) => author?.id === this.botId()).reverse();
-		} catch (error) {
-			if (error instanceof DiscordAPIError) return null;
-			throw error;
+		const { delivery, sinceMs } = this.place;
+		const own: Sent[] = [];
+		// What nobody asked for has no id of the platform.
+		let after = /^\d+$/.test(delivery)
+			? delivery
+			: String(SnowflakeUtil.generate({ timestamp: sinceMs - CLOCKS_APART_MS }));
+		for (let page = 1; page <= PAGES_LOOKED_THROUGH_MAX; page += 1) {
+			const query = new URLSearchParams({ after, limit: String(LOOKED_THROUGH) });
+			let found: Sent[];
+			try {
+				found = (await repeatedly(() => this.rest.get(Routes.channelMessages(channel), { query }))) as Sent[];
+			} catch (error) {
+				if (error instanceof DiscordAPIError && GONE_STATUS.has(error.status)) return null;
+				throw error;
+			}
+			// The newest comes first.
+			own.push(...found.filter(({ author }) => author?.id === this.botId()).reverse());
+			const [newest] = found;
+			if (newest === undefined || found.length < LOOKED_THROUGH) return own;
+			after = newest.id;
 		}
+		return null;
 	}
 
 	/** What stands as the answer to an interaction already, or may still be put there; null where there is none. */

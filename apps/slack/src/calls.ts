@@ -8,8 +8,11 @@ const TRIES_AGAIN = 3;
 const FIRST_WAIT_MS = 400;
 /** pauses longer than this are left to the outbox [s] */
 const PAUSE_MAX_S = 120;
-/** messages that are looked through for one that may have been posted already */
-const LOOKED_THROUGH = 50;
+/** messages on a page, and pages, that are looked through for one that may have been posted already */
+const LOOKED_THROUGH = 200;
+const PAGES_LOOKED_THROUGH_MAX = 5;
+/** how far before the question they begin: the platform's clock is not the bot's [s] */
+const LOOKED_BACK_S = 3600;
 const METADATA_EVENT = 'lugbook_answer';
 const BLOCK_ID = 'lugbook-answer-';
 
@@ -36,12 +39,20 @@ export function failureOf(error: unknown): Failure {
 		original?: { cause?: { code?: unknown }; code?: unknown };
 	};
 	if (code === 'slack_webapi_rate_limited_error') return { kind: 'busy', pauseS: Number(retryAfter) };
-	if (code === 'slack_webapi_platform_error') return { kind: 'refused' };
+	if (code === 'slack_webapi_platform_error') {
+		return { kind: MAY_BE_DONE.test(refusalOf(error) ?? '') ? 'unsure' : 'refused' };
+	}
 	const cause = original?.cause?.code ?? original?.code;
 	// Nobody listened: nothing can have been done, and a moment later somebody may listen.
 	if (cause === 'ECONNREFUSED') return { kind: 'busy', pauseS: 1 };
 	return { kind: 'unsure' };
 }
+
+/**
+ * The platform's own troubles, of which its reference of methods says that part of what was asked may have been done;
+ * and what is no name of a refusal at all, as the library makes of an answer that it can't read.
+ */
+const MAY_BE_DONE = /^(?:internal_error|fatal_error|service_unavailable|request_timeout)$|[^a-z0-9_:]|^$/;
 
 /** The name of the platform's refusal, such as not_in_channel. */
 export function refusalOf(error: unknown): string | null {
@@ -77,14 +88,36 @@ export interface Post {
 	readonly id: string;
 	readonly text: string;
 	readonly blocks: types.KnownBlock[];
+	/** when the question was asked: it can't stand before it [ms since 1970] */
+	readonly sinceMs: number;
 	/** asked before each try; ends it by what it throws */
 	readonly stillOurs?: () => Promise<void>;
 }
 
+/** The platform refused a post, for certain. */
+export class PostRefused extends Error {
+	/**
+	 * @param post what is to be shown by another way: it says that it may be there twice, where a try before the refusal
+	 * may have got through and can't be looked for
+	 * @param mayBePosted a try before the refusal may have got through
+	 */
+	constructor(
+		readonly refusal: string,
+		readonly post: Post,
+		readonly mayBePosted: boolean,
+		cause: unknown,
+	) {
+		super(`a post was refused: ${refusal}`, { cause });
+	}
+}
+
 /**
  * Posts a message once. After a failure that leaves open whether it was posted, it is looked for by its mark before it
- * is posted again; where the app's scopes don't let it look, `again` says so in the message.
+ * is posted again; where the app's scopes don't let it look, `again` says so in the message. Once it is posted, it is
+ * looked for again where another may stand beside it: one that was late, or that of a process which took the message
+ * over. The oldest stays.
  * @returns its ts
+ * @throws PostRefused; anything else leaves open whether it is posted
  */
 export async function postOnce(
 	client: webApi.WebClient,
@@ -114,9 +147,12 @@ export async function postOnce(
 				}),
 			);
 			if (typeof answer.ts !== 'string') throw new Error('the platform answered a post without a ts');
-			return answer.ts;
+			const isAlone = !isUnsure && (await (post.stillOurs?.() ?? Promise.resolve()).then(yes, no));
+			return isAlone ? answer.ts : await oldestOf(client, post, answer.ts);
 		} catch (error) {
-			if (failureOf(error).kind !== 'unsure' || tries >= TRIES_AGAIN) throw error;
+			const { kind } = failureOf(error);
+			if (kind === 'refused') throw new PostRefused(refusalOf(error) ?? '', body, isUnsure, error);
+			if (kind !== 'unsure' || tries >= TRIES_AGAIN) throw error;
 			tries += 1;
 			isUnsure = true;
 			await wait(FIRST_WAIT_MS * 2 ** tries);
@@ -174,6 +210,10 @@ function nameOf(id: string): string {
 	return createHash('sha256').update(id).digest('hex').slice(0, 32);
 }
 
+const yes = () => true;
+const no = () => false;
+
+/** `unknown` where the bot may not look, or not at all of it. */
 type Found = { readonly ts: string } | 'absent' | 'unknown';
 
 /** The bot may not look there. Anything else that hinders it passes. */
@@ -186,27 +226,80 @@ const MAY_NOT_LOOK = new Set([
 	'thread_not_found',
 ]);
 
-async function lookFor(client: webApi.WebClient, { channel, thread, id }: Post): Promise<Found> {
+/** A place where a message may stand. */
+type Looked = Pick<Post, 'channel' | 'thread' | 'id' | 'sinceMs'>;
+
+/** @throws when it can't be told for now: that is not to be taken for a message that is not there */
+export async function lookFor(client: webApi.WebClient, looked: Looked): Promise<Found> {
+	const found = await allOf(client, looked);
+	if (found === null) return 'unknown';
+	const [oldest] = found.marked;
+	return oldest === undefined ? (found.isAll ? 'absent' : 'unknown') : { ts: oldest };
+}
+
+/**
+ * Of several messages with one mark the oldest stays. Whoever looks says the same of it, so that two processes never
+ * take away both.
+ * @param own the message just posted
+ */
+async function oldestOf(client: webApi.WebClient, looked: Looked, own: string): Promise<string> {
 	try {
-		const question = { channel, limit: LOOKED_THROUGH, include_all_metadata: true } as const;
-		const { messages = [] } = await repeatedly(() =>
-			thread === null
-				? client.conversations.history(question)
-				: client.conversations.replies({ ...question, ts: thread }),
-		);
-		const found = messages.find((message) => {
-			const { metadata, blocks } = message as {
-				metadata?: { event_type?: string; event_payload?: { id?: unknown } };
-				blocks?: { block_id?: unknown }[];
-			};
-			const isMarked = blocks?.[0]?.block_id === BLOCK_ID + nameOf(id);
-			return (
-				isMarked || (metadata?.event_type === METADATA_EVENT && metadata.event_payload?.id === nameOf(id))
-			);
-		});
-		return found?.ts === undefined ? 'absent' : { ts: found.ts };
-	} catch (error) {
-		if (MAY_NOT_LOOK.has(refusalOf(error) ?? '')) return 'unknown';
-		throw error;
+		const found = await allOf(client, looked);
+		const [oldest = own, ...others] = found?.marked ?? [];
+		const { channel } = looked;
+		for (const ts of others) await repeatedly(() => client.chat.delete({ channel, ts }));
+		return oldest;
+	} catch {
+		// It is posted; that another stands beside it could not be looked at or mended.
+		return own;
 	}
+}
+
+/**
+ * The messages with the mark, oldest first, and whether all were looked through; null where the bot may not look.
+ */
+async function allOf(
+	client: webApi.WebClient,
+	{ channel, thread, id, sinceMs }: Looked,
+): Promise<{ readonly marked: readonly string[]; readonly isAll: boolean } | null> {
+	const question = {
+		channel,
+		limit: LOOKED_THROUGH,
+		include_all_metadata: true,
+		oldest: String(Math.max(0, Math.floor(sinceMs / 1000) - LOOKED_BACK_S)),
+	} as const;
+	const marked: string[] = [];
+	let cursor = '';
+	for (let page = 1; ; page += 1) {
+		const at = cursor === '' ? question : { ...question, cursor };
+		const ask = () =>
+			thread === null
+				? client.conversations.history(at)
+				: client.conversations.replies({ ...at, ts: thread });
+		let answer: Awaited<ReturnType<typeof ask>>;
+		try {
+			answer = await repeatedly(ask);
+		} catch (error) {
+			if (MAY_NOT_LOOK.has(refusalOf(error) ?? '')) return null;
+			throw error;
+		}
+		for (const message of answer.messages ?? []) {
+			if (message.ts !== undefined && hasMark(message, id)) marked.push(message.ts);
+		}
+		cursor = answer.response_metadata?.next_cursor ?? '';
+		const isAll = cursor === '' && answer.has_more !== true;
+		if (isAll || cursor === '' || page >= PAGES_LOOKED_THROUGH_MAX)
+			return { marked: marked.toSorted(), isAll };
+	}
+}
+
+function hasMark(message: object, id: string): boolean {
+	const { metadata, blocks } = message as {
+		metadata?: { event_type?: string; event_payload?: { id?: unknown } };
+		blocks?: { block_id?: unknown }[];
+	};
+	return (
+		blocks?.[0]?.block_id === BLOCK_ID + nameOf(id) ||
+		(metadata?.event_type === METADATA_EVENT && metadata.event_payload?.id === nameOf(id))
+	);
 }

@@ -18,7 +18,7 @@ export const FORM = 'lugbook:form';
 export const TOPIC_CHOICE = 'lugbook:topic';
 const VALUE = 'value';
 
-/** What a form remembers of where it was opened: it carries no address that a response could be sent to. */
+/** What a form remembers of where it was opened: what is sent of it has no channel and no response_url of its own. */
 const openedSchema = z.object({
 	form: z.enum([...formKinds, 'size']),
 	/** the topic, or null while it is being chosen */

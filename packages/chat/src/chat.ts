@@ -10,7 +10,7 @@ import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { listed, replyWith } from './reply.js';
-import { inTheirTongue, repliedIn, tongueOf, unkept } from './tongue.js';
+import { inTheirTongue, repliedIn, sayingIn, tongueOf, unkept } from './tongue.js';
 import { contextOf, type Progress, replay, type ShopDefaults, Turn } from './turn.js';
 import { runVerb } from './verb.js';
 
@@ -70,13 +70,15 @@ export class Chat {
 	 * @param progress hears how far work that takes its time has come, also while the files of the reply are read
 	 */
 	async handle(incoming: Incoming, progress?: Progress): Promise<Reply> {
-		const turn = new Turn(this.log, this.#reader, this.#defaults, incoming, progress);
+		let told = (text: string) => text;
+		const turn = new Turn(this.log, this.#reader, this.#defaults, incoming, (text) => progress?.(told(text)));
 		try {
 			if (incoming.delivery !== null && incoming.keep !== false) {
 				const before = await this.log.byDelivery(incoming.shop, incoming.delivery);
 				if (before !== null) return await repliedIn(turn, replay(this.#reader, before), before);
 			}
 			const tongue = await tongueOf(turn);
+			told = sayingIn(turn, tongue);
 			return await inTheirTongue(turn, tongue, await this.#reply(turn));
 		} catch (error) {
 			if (!isLogError(error)) throw error;

@@ -7,6 +7,7 @@ import { checkPairs, wholeVan } from './build/check.js';
 import { vanOf } from './build/van.js';
 import { exchangeOf, lastQuestion } from './memory.js';
 import type { Reply } from './message.js';
+import { rephraser } from './render/rephrase.js';
 import { type About, retell } from './retell.js';
 import type { Turn } from './turn.js';
 
@@ -33,8 +34,10 @@ async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
 	if (incoming.keep === false) return null;
 	const inThread = thread === null ? null : await log.getSetting(shop, ofThread(channel, thread));
 	if (isLanguage(inThread)) return inThread;
-	// "/build check" says no language by itself: it is that of the channel.
-	if (thread === null && incoming.command === 'build') {
+	// "/build check" and "/log export" say no language by themselves: it is that of the channel.
+	const isOfBuild =
+		incoming.command === 'build' || (incoming.command === 'log' && /^export\b/i.test(incoming.text));
+	if (thread === null && isOfBuild) {
 		const inChannel = await log.getSetting(shop, ofChannel(channel));
 		return isLanguage(inChannel) ? inChannel : null;
 	}
@@ -97,6 +100,11 @@ export async function tongueOf(turn: Turn): Promise<Tongue> {
 	const said = saidIn(turn);
 	const known = said === null || turn.incoming.thread !== null ? await keptIn(turn) : null;
 	return { language: said ?? known ?? 'en', said: said !== null, known };
+}
+
+/** What is said while a reply is worked out, in the language it will have. */
+export function sayingIn(turn: Turn, { language }: Tongue): (text: string) => string {
+	return rephraser({ language, units: turn.context().units });
 }
 
 /** The reply in the language of whoever asked, which its place remembers. */

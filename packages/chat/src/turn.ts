@@ -40,13 +40,7 @@ export class Turn {
 	/** what was kept last for this message, with its build */
 	kept: { readonly worked: Worked; readonly build: string | null } | null = null;
 
-	constructor(
-		log: Log,
-		reader: Reader,
-		defaults: ShopDefaults,
-		incoming: Incoming,
-		progress: Progress = () => {},
-	) {
+	constructor(log: Log, reader: Reader, defaults: ShopDefaults, incoming: Incoming, progress: Progress) {
 		this.#progress = progress;
 		this.log = log;
 		this.reader = reader;

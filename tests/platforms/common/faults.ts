@@ -3,7 +3,8 @@
  *
  * `drop-request` and `drop-answer` differ in what the server did: the first cuts the connection before
  * anything happened, the second does what was asked and cuts the connection in the middle of the answer, so
- * that the client can't know. A client that repeats must not do harm in either case.
+ * that the client can't know. A client that repeats must not do harm in either case. After `late` the connection is cut
+ * at once and what was asked is done when `until` resolves, as behind a slow queue.
  */
 export type Fault =
 	| { readonly kind: 'rate-limit'; readonly retryAfterS: number; readonly global?: boolean }
@@ -12,6 +13,7 @@ export type Fault =
 	| { readonly kind: 'slow'; readonly delayMs: number }
 	| { readonly kind: 'drop-request' }
 	| { readonly kind: 'drop-answer' }
+	| { readonly kind: 'late'; readonly until: Promise<void> }
 	| { readonly kind: 'malformed-answer' };
 
 interface Order {

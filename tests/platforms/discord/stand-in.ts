@@ -204,6 +204,10 @@ export class DiscordStandIn {
 		const fault = this.faults.take(route?.name ?? path);
 		if (fault?.kind === 'slow') await pause(fault.delayMs);
 		if (fault?.kind === 'drop-request') return void request.socket.destroy();
+		if (fault?.kind === 'late') {
+			request.socket.destroy();
+			await fault.until;
+		}
 		const { body, files } = await this.decode(request, raw);
 		const call: RestCall = {
 			route: route?.name ?? 'unknown',

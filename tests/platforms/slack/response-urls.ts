@@ -2,7 +2,9 @@
  * `response_url`: posts back to where a command or an interaction came from, up to 5 times within 30 minutes
  * (docs.slack.dev/interactivity/handling-user-interaction#message_responses). The codes `used_url` and
  * `expired_url` with status 404 are from memory; a refused message is answered as the page on incoming
- * webhooks says (status 400 and the code as text).
+ * webhooks says (status 400 and the code as text). What replaces or deletes the original means the message whose button
+ * was pressed, and after a command what this address showed last (from memory); whoever sees it stays the
+ * same.
  */
 
 import type { Answer } from '../common/http.js';
@@ -16,7 +18,9 @@ const LIFETIME_MS = 30 * 60 * 1000;
 interface Issued {
 	readonly channel: string;
 	readonly user: string;
-	readonly source?: SlackMessage;
+	readonly isCommand: boolean;
+	/** the message whose button was pressed, or the last one this address showed */
+	source?: SlackMessage;
 	readonly issuedMs: number;
 	uses: number;
 }
@@ -34,7 +38,8 @@ export class ResponseUrls {
 	/** @returns the path of a new response_url */
 	issue(place: { channel: string; user: string; source?: SlackMessage }): string {
 		const id = `r${this.issued.size + 1}`;
-		this.issued.set(id, { ...place, issuedMs: this.nowMs(), uses: 0 });
+		const isCommand = place.source === undefined;
+		this.issued.set(id, { ...place, isCommand, issuedMs: this.nowMs(), uses: 0 });
 		return `/response/${id}`;
 	}
 
@@ -64,7 +69,7 @@ export class ResponseUrls {
 			this.workspace.edit(place.source, text, blocks);
 			return;
 		}
-		this.workspace.post({
+		const shown = this.workspace.post({
 			channel: place.channel,
 			user: this.botUserId,
 			fromBot: true,
@@ -74,5 +79,6 @@ export class ResponseUrls {
 			threadTs: typeof body.thread_ts === 'string' ? body.thread_ts : undefined,
 			visibleTo: body.response_type === 'in_channel' ? undefined : place.user,
 		});
+		if (place.isCommand) place.source = shown;
 	}
 }

@@ -86,6 +86,8 @@ export class SlackStandIn {
 	readonly files = new Map<string, SlackFile>();
 	/** members of user groups by the group's id */
 	readonly groups = new Map<string, Set<string>>();
+	/** messages on a page of a channel's history, whatever is asked for (docs.slack.dev: 999 at most) */
+	historyPageMax = 999;
 	private readonly watch = new Watch();
 	private readonly api: WebApi;
 	private readonly responseUrls: ResponseUrls;
@@ -122,6 +124,7 @@ export class SlackStandIn {
 			files: this.files,
 			groups: this.groups,
 			nowMs: this.nowMs,
+			pageMax: () => this.historyPageMax,
 			origin: () => this.origin,
 			socketUrl: () => this.socket.issueUrl(this.opened.port),
 			judged,
@@ -166,6 +169,12 @@ export class SlackStandIn {
 		const fault = this.faults.take(route === 'response' ? 'response_url' : route);
 		if (fault?.kind === 'slow') await pause(fault.delayMs);
 		if (fault?.kind === 'drop-request') return void request.socket.destroy();
+		if (fault?.kind === 'late') {
+			request.socket.destroy();
+			await fault.until;
+			await this.answer(path, request, body);
+			return this.watch.changed();
+		}
 		const refused = fault && this.refuse(fault, route, request, body);
 		if (refused) return send(response, refused);
 		const answer = await this.answer(path, request, body);

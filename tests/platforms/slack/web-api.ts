@@ -71,6 +71,8 @@ export interface WebApiSetting {
 	/** members of user groups by the group's id */
 	readonly groups: Map<string, Set<string>>;
 	readonly nowMs: () => number;
+	/** messages on a page of a channel's history, whatever is asked for */
+	readonly pageMax: () => number;
 	/** origin of this server, for addresses it hands out */
 	readonly origin: () => string;
 	readonly socketUrl: () => string;
@@ -276,7 +278,11 @@ export class WebApi {
 		return this.withDetails(outcome.verdict);
 	}
 
-	/** Newest first for a channel, oldest first for a thread; private notices are in neither. */
+	/**
+	 * Newest first for a channel, oldest first for a thread; private notices are in neither. `oldest` leaves out what is
+	 * earlier, but for a thread's first message; `cursor` goes on where `next_cursor` says
+	 * (docs.slack.dev/reference/methods/conversations.history, conversations.replies).
+	 */
 	private history(method: string, args: JsonObject): JsonObject {
 		const channel = this.channelOf(args);
 		if (!('botIsMember' in channel)) return channel;
@@ -286,21 +292,30 @@ export class WebApi {
 			return failure('missing_scope', { needed, provided: scopes.join(',') });
 		}
 		const id = channel.id as string;
-		const seen = this.at.workspace.messages.filter(
-			(one) => one.channel === id && !one.deleted && one.visibleTo === undefined,
-		);
+		const oldestS = Number(args.oldest ?? 0);
 		const ts = stringOf(args.ts);
+		const seen = this.at.workspace.messages.filter(
+			(one) =>
+				one.channel === id &&
+				!one.deleted &&
+				one.visibleTo === undefined &&
+				(Number(one.ts) > oldestS || one.ts === ts),
+		);
 		const chosen =
 			method === 'conversations.replies'
 				? seen.filter((one) => one.ts === ts || one.threadTs === ts)
 				: seen.filter((one) => one.threadTs === undefined).toReversed();
-		const limit = Number(args.limit ?? 100);
+		const limit = Math.min(Number(args.limit ?? 100), this.at.pageMax());
+		const from = args.cursor === undefined ? 0 : Number(stringOf(args.cursor).replace('from:', ''));
+		if (Number.isNaN(from)) return failure('invalid_cursor');
 		const hasMetadata = args.include_all_metadata === true || args.include_all_metadata === 'true';
-		const messages = chosen.slice(0, limit).map((one) => ({
+		const messages = chosen.slice(from, from + limit).map((one) => ({
 			...this.messageAnswer(one),
 			...(hasMetadata && one.metadata !== undefined ? { metadata: one.metadata } : {}),
 		}));
-		return { ok: true, messages, has_more: chosen.length > limit };
+		const hasMore = chosen.length > from + limit;
+		const next = hasMore ? { response_metadata: { next_cursor: `from:${from + limit}` } } : {};
+		return { ok: true, messages, has_more: hasMore, ...next };
 	}
 
 	private channelOf(args: JsonObject): SlackChannel | JsonObject {

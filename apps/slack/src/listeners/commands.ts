@@ -19,6 +19,7 @@ export function listenToCommands(app: App, { desk, platform, log, nowMs }: Wirin
 				thread: null,
 				user,
 				responseUrl: command.response_url,
+				replaceable: true,
 				sinceMs: nowMs(),
 				delivery,
 			};

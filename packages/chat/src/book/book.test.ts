@@ -417,21 +417,34 @@ describe('/log export', () => {
 		}
 	});
 
-	test('a platform hears of it in words', async () => {
-		await told();
-		await tell(robin, '40A 12V 15 ft');
-		const heard: string[] = [];
-		const place = { platform: 'terminal', shop: 'demo', channel: 'c1', thread: null, delivery: 'export' };
-		const reply = await chat.handle(
-			{ ...place, person: robin, command: 'log', text: 'export html' },
-			(text) => heard.push(text),
-		);
-		await bytesOf(reply, 'heron.html');
-		expect(heard).toEqual([
-			'Writing the book of build "heron": 50 %',
-			'Writing the book of build "heron": 100 %',
-		]);
-	});
+	test.each([
+		['40A 12V 15 ft', 'Writing the book of build "heron"', 'The book of build "heron": heron.html'],
+		[
+			'qué cable necesito para 40 A a 12 V, 5 m',
+			'Escribiendo la carpeta del proyecto "heron"',
+			'La carpeta del proyecto "heron": heron.html',
+		],
+		[
+			'welches Kabel brauche ich für 40 A 12 V 5 m',
+			'Die Mappe des Ausbaus "heron" wird geschrieben',
+			'Die Mappe des Ausbaus "heron": heron.html',
+		],
+	])(
+		'a platform hears of it in words, in the language of its channel: %s',
+		async (question, words, headline) => {
+			await told();
+			await tell(robin, question);
+			const heard: string[] = [];
+			const place = { platform: 'terminal', shop: 'demo', channel: 'c1', thread: null, delivery: 'export' };
+			const reply = await chat.handle(
+				{ ...place, person: robin, command: 'log', text: 'export html' },
+				(text) => heard.push(text),
+			);
+			await bytesOf(reply, 'heron.html');
+			expect(heard).toEqual([`${words}: 50 %`, `${words}: 100 %`]);
+			expect(reply.parts[0]?.text).toBe(headline);
+		},
+	);
 });
 
 describe('/log picture without a number', () => {

@@ -522,6 +522,29 @@ describe('a process that stood still for longer than its lease', () => {
 		expect(channel).toHaveLength(2);
 	});
 
+	test('and gets the message again from the other: what it had begun before leaves it to what it begins now', async () => {
+		let shows = 0;
+		class Held extends Place {
+			override async show(reply: Reply, mayBeShown: boolean, stillOurs: StillOurs) {
+				shows += 1;
+				isDown = true;
+				await another();
+				isDown = false;
+				nowMs += 5001;
+				await desk.sweep();
+				await expect.poll(() => channel.length).toBe(1);
+				await stillOurs();
+				return await super.show(reply, mayBeShown);
+			}
+		}
+		const desk = openDesk();
+		const one = asked(QUESTION);
+		await desk.receive(one, 'there', new Held(one.delivery)).done;
+		expect(shows).toBe(1);
+		expect(channel).toHaveLength(1);
+		expect(said.filter((text) => /failed/.test(text))).toHaveLength(1);
+	});
+
 	test('goes on where nobody took it over meanwhile', async () => {
 		const desk = openDesk({
 			chat: {

@@ -60,11 +60,14 @@ export interface Held {
 	readonly mayBeShown: boolean;
 	/** how often it was tried before */
 	readonly tries: number;
+	/** which of this process's holdings of the row it is: after it lost the row it may get it again */
+	readonly hold: number;
 }
 
 interface Own {
-	row: Row;
-	text: string;
+	readonly row: Row;
+	readonly text: string;
+	readonly hold: number;
 }
 
 /** Messages that were noted and won't be tried any more. */
@@ -137,17 +140,17 @@ export class Outbox {
 	 * Whether a row is still this process's: another one takes it over once its lease has run out, as while this process
 	 * stood still. Asks the database only where the lease is near its end.
 	 */
-	async isOurs({ key }: Held): Promise<boolean> {
-		await this.#inTurn(key, () => this.#renewed(key));
-		return this.#held.has(key);
+	async isOurs(held: Held): Promise<boolean> {
+		await this.#inTurn(held.key, () => this.#renewed(held.key));
+		return this.#ownOf(held) !== undefined;
 	}
 
 	/** The answer, or what is said of its progress, stands in another place from now on. */
-	async moved({ key }: Held, place: unknown): Promise<void> {
-		await this.#inTurn(key, async () => {
-			const own = this.#held.get(key);
+	async moved(held: Held, place: unknown): Promise<void> {
+		await this.#inTurn(held.key, async () => {
+			const own = this.#ownOf(held);
 			if (own === undefined) return;
-			await this.#swap(key, own.text, { ...own.row, place }, this.nowMs() + this.leaseMs);
+			await this.#swap(held.key, own.text, { ...own.row, place }, this.nowMs() + this.leaseMs, own.hold);
 		});
 	}
 
@@ -191,8 +194,13 @@ export class Outbox {
 	}
 
 	#heldAt(key: string, mayBeShown: boolean): Held {
-		const { row } = this.#held.get(key) as Own;
-		return { key, asked: row.asked as Asked, place: row.place, mayBeShown, tries: row.tries };
+		const { row, hold } = this.#held.get(key) as Own;
+		return { key, asked: row.asked as Asked, place: row.place, mayBeShown, tries: row.tries, hold };
+	}
+
+	#ownOf({ key, hold }: Held): Own | undefined {
+		const own = this.#held.get(key);
+		return own?.hold === hold ? own : undefined;
 	}
 
 	async #swap(
@@ -200,34 +208,39 @@ export class Outbox {
 		from: string | null,
 		row: Omit<Row, 'by' | 'untilMs'>,
 		untilMs: number,
+		hold?: number,
 	): Promise<boolean> {
 		this.#writes += 1;
-		const after: Row = { ...row, by: `${this.process} ${this.#writes}`, untilMs };
+		const write = this.#writes;
+		const after: Row = { ...row, by: `${this.process} ${write}`, untilMs };
 		const text = textOf(after);
 		if (!(await this.log.swapSetting(this.#shelf, key, from, text))) {
 			// A write whose answer was lost on the way was done all the same.
 			if ((await this.log.getSetting(this.#shelf, key)) !== text) return false;
 		}
-		if (after.state === 'held') this.#held.set(key, { row: after, text });
+		if (after.state === 'held') this.#held.set(key, { row: after, text, hold: hold ?? write });
 		return true;
 	}
 
-	async #leave(
-		{ key }: Held,
-		after: (row: Row) => Omit<Row, 'by' | 'untilMs'>,
-		keptMs: number,
-	): Promise<void> {
+	async #leave(held: Held, after: (row: Row) => Omit<Row, 'by' | 'untilMs'>, keptMs: number): Promise<void> {
+		const { key } = held;
 		await this.#inTurn(key, async () => {
-			const own = this.#held.get(key);
-			this.#held.delete(key);
-			if (own !== undefined) await this.#swap(key, own.text, after(own.row), this.nowMs() + keptMs);
+			const own = this.#ownOf(held);
+			if (own === undefined) return;
+			try {
+				await this.#swap(key, own.text, after(own.row), this.nowMs() + keptMs);
+			} finally {
+				// Not before: this process would take a row that it is just leaving for one that was left behind.
+				this.#held.delete(key);
+			}
 		});
 	}
 
 	async #renewed(key: string): Promise<void> {
 		const own = this.#held.get(key);
 		if (own === undefined || own.row.untilMs - this.nowMs() > this.leaseMs / 2) return;
-		if (!(await this.#swap(key, own.text, own.row, this.nowMs() + this.leaseMs))) this.#held.delete(key);
+		const untilMs = this.nowMs() + this.leaseMs;
+		if (!(await this.#swap(key, own.text, own.row, untilMs, own.hold))) this.#held.delete(key);
 	}
 
 	/** Two writes of one row at once would each go by the text before, and the slower one would fail. */

@@ -225,6 +225,13 @@ export const german: Phrasebook = {
 	'No longer valid: replaced by No. {0}.': 'Nicht mehr gültig: ersetzt durch Nr. {0}.',
 	'No longer valid: rejected.': 'Nicht mehr gültig: abgelehnt.',
 	'The signature is out of date. {0}': 'Die Unterschrift ist überholt. {0}',
+	'Writing the book of build "{0}": {1} %': 'Die Mappe des Ausbaus "{0}" wird geschrieben: {1} %',
+	'The book of build "{0}": {1}': 'Die Mappe des Ausbaus "{0}": {1}',
+	'There is nothing of build "{0}" in this shop\'s log yet.':
+		'Vom Ausbau "{0}" steht noch nichts im Protokoll dieser Werkstatt.',
+	'"{0}" is no format of the book. It is {1}.': '"{0}" ist kein Format der Mappe. Es gibt {1}.',
+	'"{0}" names no answers. Say the first and the last number: "{1}".':
+		'"{0}" nennt keine Antworten. Die erste und die letzte Nummer sagen: "{1}".',
 	'Signed by {0}': 'Unterschrieben von {0}',
 	'Rejected by {0}': 'Abgelehnt von {0}',
 	'Comment by {0}': 'Anmerkung von {0}',

@@ -225,6 +225,13 @@ export const spanish: Phrasebook = {
 	'No longer valid: replaced by No. {0}.': 'Ya no vale: sustituido por el n.º {0}.',
 	'No longer valid: rejected.': 'Ya no vale: rechazado.',
 	'The signature is out of date. {0}': 'La firma no está actualizada. {0}',
+	'Writing the book of build "{0}": {1} %': 'Escribiendo la carpeta del proyecto "{0}": {1} %',
+	'The book of build "{0}": {1}': 'La carpeta del proyecto "{0}": {1}',
+	'There is nothing of build "{0}" in this shop\'s log yet.':
+		'Del proyecto "{0}" aún no hay nada en el registro de este taller.',
+	'"{0}" is no format of the book. It is {1}.': '"{0}" no es un formato de la carpeta. Los hay: {1}.',
+	'"{0}" names no answers. Say the first and the last number: "{1}".':
+		'"{0}" no nombra respuestas. Di el primer número y el último: "{1}".',
 	'Signed by {0}': 'Firmado por {0}',
 	'Rejected by {0}': 'Rechazado por {0}',
 	'Comment by {0}': 'Comentario de {0}',
