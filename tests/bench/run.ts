@@ -2,9 +2,10 @@ import { readdirSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { Bench } from './bench.js';
 
-// Every file of this folder may export `benches`; `pnpm bench WORD` runs those whose name holds the word.
+// Every file of this folder may export `benches`; `pnpm bench WORD` runs those whose name has the word: not
+// "loads" for "load".
 const folder = fileURLToPath(new URL('.', import.meta.url));
-const wanted = process.argv[2]?.toLowerCase() ?? '';
+const wanted = (process.argv[2] ?? '').toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 
 for (const file of readdirSync(folder).sort()) {
 	if (!file.endsWith('.js') || file === 'run.js' || file === 'bench.js') continue;
@@ -12,7 +13,8 @@ for (const file of readdirSync(folder).sort()) {
 		benches?: readonly Bench[];
 	};
 	for (const bench of benches) {
-		if (!bench.name.toLowerCase().includes(wanted)) continue;
+		const words = new Set(bench.name.toLowerCase().match(/[\p{L}\p{N}]+/gu));
+		if (!wanted.every((word) => words.has(word))) continue;
 		const figure = await bench.run();
 		console.log(`${bench.name}: ${figure}${bench.target === null ? '' : ` (target: ${bench.target})`}`);
 	}

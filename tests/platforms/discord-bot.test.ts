@@ -241,6 +241,29 @@ describe('what people read', () => {
 			focused: wire.option('load'),
 		});
 		expect(any.choices?.length).toBe(25);
+		// In a list it is the last item that is being typed.
+		const budget = sizeOptions('budget');
+		const more = await discord.autocomplete('size', budget.fill({ loads: 'fridge 60W 24h, cook' }), {
+			...budget.at,
+			focused: budget.option('loads'),
+		});
+		expect(more.choices?.[0]?.value).toMatch(/^fridge 60W 24h, cook\w+/);
+		expect(discord.violations).toEqual([]);
+	});
+
+	test('/size TOPIC without inputs opens a form of what it can be asked by', async () => {
+		const { discord, entries } = await discordShop();
+		const topic = sizeOptions('short-circuit');
+		const form = () => discord.command('size', {}, topic.at);
+		const opened = await form();
+		expect(opened.responseType).toBe(ResponseType.modal);
+		const unread = await discord.settled(await discord.submitModal(opened, { unitAh: 'a lot' }));
+		expect(readable(unread)).toMatch(/I read "a lot"\. The capacity of one battery must be from/);
+		expect(unread.visibleTo).toBe(discord.people.one);
+		const answer = await discord.settled(await discord.submitModal(await form(), { unitAh: '200 Ah' }));
+		expect(readable(answer)).toMatch(/class T fuse/);
+		expect(answer.visibleTo).toBeUndefined();
+		expect((await entries()).map(({ text }) => text)).toEqual(['short-circuit', 'short-circuit']);
 		expect(discord.violations).toEqual([]);
 	});
 });

@@ -312,7 +312,7 @@ describe('pages', () => {
 
 test('the program log holds no word of a message and no secret', async () => {
 	const { slack, programLog } = await slackShop();
-	slack.faults.order('chat.postMessage', { kind: 'error', error: 'fatal_error' });
+	slack.faults.order('chat.postMessage', { kind: 'error', error: 'token_expired' });
 	await slack.mention(`${QUESTION} teapot`);
 	await slack.waitForMessage(/failed on my side/);
 	await slack.command('/ask', `${QUESTION} teapot`);
@@ -321,7 +321,7 @@ test('the program log holds no word of a message and no secret', async () => {
 	await expect.poll(() => programLog.join('')).toMatch(/"msg":"answered"/);
 	await expect.poll(() => programLog.join('')).toMatch(/Failed to parse and verify/);
 	const lines = programLog.join('');
-	expect(lines).toMatch(/fatal_error/);
+	expect(lines).toMatch(/token_expired/);
 	for (const secret of ['teapot', QUESTION, slack.botToken, slack.signingSecret])
 		expect(lines).not.toContain(secret);
 });
@@ -344,7 +344,7 @@ describe('when things go wrong', () => {
 
 	test('an answer that could not be shown is shown when the platform delivers again; it is kept once', async () => {
 		const { slack, entries } = await slackShop();
-		slack.faults.order('chat.postMessage', { kind: 'error', error: 'fatal_error' });
+		slack.faults.order('chat.postMessage', { kind: 'error', error: 'token_expired' });
 		const asked = await slack.mention(QUESTION);
 		await slack.waitForMessage(/failed on my side/);
 		await slack.redeliver(asked, 1, 'http_error');

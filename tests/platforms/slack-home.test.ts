@@ -45,3 +45,13 @@ test('the vans with their channels, and what is unsigned of each', async () => {
 	await bot.desk.settled();
 	expect(await home(slack)).toMatch(/Nothing is unsigned in build "heron"/);
 });
+
+test('a busy platform gets the tab after its pause; one that fails is asked again', async () => {
+	const { slack } = await slackShop();
+	slack.faults.order('views.publish', { kind: 'rate-limit', retryAfterS: 1 });
+	slack.faults.order('views.publish', { kind: 'status', status: 503 });
+	expect(await home(slack)).toMatch(/^Welcome/);
+	const [busy, failed, ...others] = slack.calls('views.publish');
+	expect((failed?.atMs ?? 0) - (busy?.atMs ?? 0)).toBeGreaterThanOrEqual(1000);
+	expect(others).toHaveLength(1);
+});

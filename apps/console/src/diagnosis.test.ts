@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -50,6 +51,25 @@ describe('what every program needs', () => {
 			/^WRONG {2}Settings: DATABASE_URL is neither sqlite:PATH nor postgres:/,
 		);
 	});
+});
+
+test('a log of a newer version of the program: what to install, and nothing is changed', async () => {
+	const folder = mkdtempSync(join(tmpdir(), 'lugbook-doctor-'));
+	closing.push(() => rmSync(folder, { recursive: true }));
+	const file = join(folder, 'log.sqlite');
+	await (await openLog(`sqlite:${file}`)).close();
+	// The log's own driver: nothing else opens the file past it.
+	const Driver = createRequire(new URL('../../../packages/log/package.json', import.meta.url))(
+		'better-sqlite3',
+	);
+	const raw = new Driver(file);
+	raw.prepare('insert into log_migrations (name, timestamp) values (?, ?)').run('2999-01-01-later', 'then');
+	raw.close();
+	const before = readFileSync(file);
+	expect(await report({ DATABASE_URL: `sqlite:${file}` })).toMatch(
+		/^WRONG {2}Database: .+2999-01-01-later.+\n {9}install the version of this program that wrote it/,
+	);
+	expect(readFileSync(file).equals(before)).toBe(true);
 });
 
 describe('Slack', () => {

@@ -21,6 +21,8 @@ import {
 /** `form:KIND:ENTRY` */
 export const FORM_ID = new RegExp(`^form:(${formKinds.join('|')}):(\\d{1,9})$`);
 const idOf = (form: FormKind, entry: number): string => `form:${form}:${entry}`;
+/** `form:size:TOPIC` */
+export const SIZE_FORM_ID = /^form:size:([a-z0-9-]{1,60})$/;
 
 /**
  * @param only the one field that is asked for; else the five that matter most. What has no input stays as it was.
@@ -28,10 +30,27 @@ const idOf = (form: FormKind, entry: number): string => `form:${form}:${entry}`;
 export function topicForm(topic: AnyTopic, answer: Answer, entry: number, only?: string): ModalBuilder {
 	const given = new Map(answer.understood.map((one) => [one.name, one.text]));
 	const assumed = new Map(answer.assumed.map((one) => [one.name, one.text]));
+	const before = only === undefined ? given : new Map([...assumed, ...given]);
+	const id = idOf(only === undefined ? 'change' : 'assume', entry);
+	return formOf(topic, id, before, (name) => only === undefined || name === only);
+}
+
+/** The form of "/size TOPIC" without inputs. */
+export function sizeForm(topic: AnyTopic): ModalBuilder {
+	return formOf(topic, `form:size:${topic.name}`, new Map(), () => true);
+}
+
+function formOf(
+	topic: AnyTopic,
+	id: string,
+	before: ReadonlyMap<string, string>,
+	isMeant: (name: string) => boolean,
+): ModalBuilder {
+	const needed = new Set(topic.needs.flatMap((need) => need.anyOf));
 	const rank = ([name, field]: [string, Field]) =>
-		given.has(name) ? 0 : field.presence === 'required' ? 1 : 2;
+		before.has(name) ? 0 : field.presence === 'required' ? 1 : needed.has(name) ? 2 : 3;
 	const fields = Object.entries(topic.fields)
-		.filter(([name]) => only === undefined || name === only)
+		.filter(([name]) => isMeant(name))
 		.toSorted((a, b) => rank(a) - rank(b))
 		.slice(0, MODAL_INPUTS_MAX);
 	const rows = fields.map(([name, field]) => {
@@ -42,12 +61,12 @@ export function topicForm(topic: AnyTopic, answer: Answer, entry: number, only?:
 			.setRequired(field.presence === 'required');
 		const why = field.meta.fallback?.why;
 		if (why !== undefined) input.setPlaceholder(shortened(`Left empty: ${why}`, PLACEHOLDER_CHARACTERS_MAX));
-		const before = given.get(name) ?? (only === undefined ? undefined : assumed.get(name));
-		if (before !== undefined) input.setValue(before.slice(0, INPUT_VALUE_CHARACTERS_MAX));
+		const text = before.get(name);
+		if (text !== undefined) input.setValue(text.slice(0, INPUT_VALUE_CHARACTERS_MAX));
 		return new ActionRowBuilder<TextInputBuilder>().addComponents(input);
 	});
 	return new ModalBuilder()
-		.setCustomId(idOf(only === undefined ? 'change' : 'assume', entry))
+		.setCustomId(id)
 		.setTitle(shortened(topic.title, MODAL_TITLE_CHARACTERS_MAX))
 		.addComponents(rows);
 }

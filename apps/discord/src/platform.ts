@@ -16,7 +16,7 @@ import {
 } from '@lugbook/chat';
 import { type REST, Routes } from 'discord.js';
 import { asBody, pagesOf, struckPage } from './render.js';
-import { type DiscordPlace, placeSchema, RestWay } from './rest-way.js';
+import { type DiscordPlace, placeSchema, RestWay, repeatedly } from './rest-way.js';
 
 const NAME = 'discord';
 
@@ -86,6 +86,7 @@ export class DiscordPlatform implements Platform {
 		if (first === undefined) return;
 		const { attachments: _, ...body } = asBody({ ...first, files: [] }).body;
 		// Without a word about attachments, what was attached stays.
-		await this.#authorised().patch(Routes.channelMessage(channel, message), { body });
+		const rest = this.#authorised();
+		await repeatedly(() => rest.patch(Routes.channelMessage(channel, message), { body }));
 	}
 }

@@ -1,4 +1,12 @@
-import { type Act, actOf, saidByForm, topicOfForm, UNKNOWN_BUTTON, wordsForm } from '@lugbook/chat';
+import {
+	type Act,
+	actOf,
+	saidByForm,
+	topicNamed,
+	topicOfForm,
+	UNKNOWN_BUTTON,
+	wordsForm,
+} from '@lugbook/chat';
 import {
 	type ButtonInteraction,
 	type MessageComponentInteraction,
@@ -6,7 +14,7 @@ import {
 	type ModalSubmitInteraction,
 	type StringSelectMenuInteraction,
 } from 'discord.js';
-import { FORM_ID, topicForm, wordsModal } from '../form.js';
+import { FORM_ID, SIZE_FORM_ID, topicForm, wordsModal } from '../form.js';
 import { InteractionWay } from '../interaction-way.js';
 import { ASSUME_ID, BUTTON_ID, NO_MENTIONS } from '../render.js';
 import { askedFrom, interactionPlace, receive } from './about.js';
@@ -63,6 +71,18 @@ async function onAct(
 }
 
 export async function onForm(interaction: ModalSubmitInteraction, wiring: Wiring): Promise<void> {
+	const entered = Object.fromEntries(
+		[...interaction.fields.fields.values()].map((field) => [
+			field.customId,
+			'value' in field ? String(field.value) : '',
+		]),
+	);
+	const topic = topicNamed(SIZE_FORM_ID.exec(interaction.customId)?.[1] ?? '');
+	if (topic !== null) {
+		const filled = Object.entries(entered).filter(([, text]) => text.trim() !== '');
+		const said = { command: 'size' as const, text: topic.name, fields: Object.fromEntries(filled) };
+		return await receive(interaction, said, wiring);
+	}
 	const match = FORM_ID.exec(interaction.customId);
 	if (match === null) return;
 	const form = match[1] as Parameters<typeof saidByForm>[0];
@@ -74,12 +94,6 @@ export async function onForm(interaction: ModalSubmitInteraction, wiring: Wiring
 	};
 	await desk.attempt({ ...about, command: 'size' }, tell, async () => {
 		const answer = (await desk.answerOf(about.shop, entry))?.answer ?? null;
-		const entered = Object.fromEntries(
-			[...interaction.fields.fields.values()].map((field) => [
-				field.customId,
-				'value' in field ? String(field.value) : '',
-			]),
-		);
 		const said = saidByForm(form, entry, answer, entered);
 		if (said === null) throw new Error('the answer that the form is about has no topic');
 		await receive(interaction, said, wiring);

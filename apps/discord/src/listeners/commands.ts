@@ -1,12 +1,24 @@
-import { type Asked, type CommandName, commandNames, topicNamed } from '@lugbook/chat';
+import { type Asked, type CommandName, commandNames, errorFacts, topicNamed } from '@lugbook/chat';
 import type { ChatInputCommandInteraction, CommandInteractionOption } from 'discord.js';
 import { ALSO, optionNames, WORDS } from '../commands.js';
+import { sizeForm } from '../form.js';
 import { receive } from './about.js';
 import type { Wiring } from './index.js';
 
 export async function onCommand(interaction: ChatInputCommandInteraction, wiring: Wiring): Promise<void> {
 	const command = commandNames.find((name) => name === interaction.commandName);
-	if (command !== undefined) await receive(interaction, whatIsAsked(interaction, command), wiring);
+	if (command === undefined) return;
+	const asked = whatIsAsked(interaction, command);
+	const topic = command === 'size' ? topicNamed(asked.text) : null;
+	if (topic !== null && Object.keys(asked.fields ?? {}).length === 0) {
+		try {
+			return void (await interaction.showModal(sizeForm(topic)));
+		} catch (error) {
+			// Where the form could not be opened, the conversation asks in words.
+			wiring.log.warn(errorFacts(error), 'could not open a form');
+		}
+	}
+	await receive(interaction, asked, wiring);
 }
 
 function whatIsAsked(

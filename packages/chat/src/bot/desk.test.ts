@@ -202,6 +202,16 @@ describe('an answer', () => {
 		expect(channel.map((text) => /I keep what is addressed to me/.test(text))).toEqual([true, false, true]);
 	});
 
+	test('what one person alone sees does not say it for all', async () => {
+		const desk = openDesk();
+		await ask(desk, 'qwertz');
+		await ask(desk, QUESTION);
+		expect(said.concat(channel).map((text) => /I keep what is addressed to me/.test(text))).toEqual([
+			false,
+			true,
+		]);
+	});
+
 	test('that replaces another marks the message that shows it', async () => {
 		const desk = openDesk();
 		await ask(desk, QUESTION);

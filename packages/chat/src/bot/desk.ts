@@ -460,7 +460,9 @@ export class Desk {
 		const { shop, channel } = asked;
 		const entry = reply.answer.entry === null ? null : await this.#chat.log.entry(shop, reply.answer.entry);
 		const complete = withButtons(reply, asked, entry?.build ?? null);
-		const notice = await this.#notices.take(shop, channel).catch(() => null);
+		// It is for everybody in the place: what one person alone sees does not count as having said it.
+		const isForAll = reply.audience === 'channel';
+		const notice = isForAll ? await this.#notices.take(shop, channel).catch(() => null) : null;
 		let at: MessageAt | null;
 		try {
 			at = await this.#show(

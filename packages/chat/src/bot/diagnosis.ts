@@ -50,6 +50,9 @@ const WHAT_TO_DO: Readonly<Record<string, string>> = {
 	unavailable: 'look at the path or the address in DATABASE_URL, and whether the folder is there',
 };
 
+const TOO_OLD =
+	'install the version of this program that wrote it, or a later one; DATABASE_URL is right, and nothing was changed';
+
 /**
  * Whether the log can be opened, written and read. Leaves nothing behind.
  *
@@ -75,7 +78,8 @@ export async function databaseDiagnosis(
 		}
 	} catch (error) {
 		const { error: found, code = '' } = errorFacts(error);
-		return wrong(about, found, WHAT_TO_DO[String(code)] ?? 'look at DATABASE_URL');
+		const fix = /newer version/.test(found) ? TOO_OLD : WHAT_TO_DO[String(code)];
+		return wrong(about, found, fix ?? 'look at DATABASE_URL');
 	}
 }
 

@@ -51,5 +51,5 @@ export {
 	serviceRoutes,
 } from './service.js';
 export { commonVariables, Environment } from './settings.js';
-export { fitting, suggestionsFor } from './suggestions.js';
+export { fitting, offered, suggestionsFor } from './suggestions.js';
 export { aroundNumber, pieces, shortened } from './text.js';

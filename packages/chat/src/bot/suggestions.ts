@@ -18,9 +18,21 @@ export function suggestionsFor({ type }: Field): readonly string[] | null {
 			return MONTHS;
 		case 'conductor':
 			return SIZES;
+		case 'list': {
+			const words = Object.values(type.item).flatMap((field) => suggestionsFor(field) ?? []);
+			return words.length === 0 ? null : words;
+		}
 		default:
 			return null;
 	}
+}
+
+/** Words for a field of which so much is typed: for a list those that its last item may begin with. */
+export function offered(field: Field, typed: string): string[] {
+	const words = suggestionsFor(field) ?? [];
+	if (field.type.sort !== 'list') return fitting(words, typed);
+	const [, before = '', last = ''] = /^([\s\S]*[,;]\s*)?([\s\S]*)$/.exec(typed) ?? [];
+	return fitting(words, last).map((word) => before + word);
 }
 
 /** Those that hold what was typed, those that begin with it first. */
