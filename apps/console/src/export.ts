@@ -5,6 +5,7 @@ import {
 	type BookFormat,
 	bookFiles,
 	bookFormats,
+	keepHeapSmall,
 	openLog,
 	partIn,
 	TooManySheets,
@@ -93,6 +94,7 @@ async function main(): Promise<number> {
 	}
 }
 
+keepHeapSmall();
 try {
 	process.exitCode = await main();
 } catch (error) {

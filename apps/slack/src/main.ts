@@ -1,6 +1,6 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { errorFacts, openChat } from '@lugbook/chat';
+import { errorFacts, keepHeapSmall, openChat } from '@lugbook/chat';
 import { type SlackBot, startSlackBot } from './bot.js';
 import { openProgramLog } from './log.js';
 import { defaultLogPath, readSettings } from './settings.js';
@@ -19,6 +19,7 @@ process.on('unhandledRejection', (reason) => {
 	process.exit(1);
 });
 
+keepHeapSmall();
 mkdirSync(dirname(defaultLogPath), { recursive: true });
 const chat = await openChat({
 	databaseUrl: settings.databaseUrl,

@@ -15,8 +15,8 @@ export type BookFormat = (typeof bookFormats)[number];
 const goingsThrough: Readonly<Record<BookFormat, number>> = { html: 2, pdf: 4, csv: 1, json: 1 };
 
 /**
- * Sheets in one PDF at most. A PDF keeps the place of every cell in memory until it ends, some megabyte a sheet; the
- * other formats are written sheet by sheet and have no end.
+ * Sheets in one PDF at most. A PDF keeps in memory what each cell is until it ends, some 60 MB for 400 sheets of four
+ * pages, beside the 50 MB of the program; the other formats are written sheet by sheet and have no end.
  */
 const MOST_IN_A_PDF = 400;
 

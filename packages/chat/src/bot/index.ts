@@ -34,6 +34,7 @@ export {
 	wrong,
 } from './diagnosis.js';
 export type { FileRoom, LoadedFile, LoadedReply } from './files.js';
+export { keepHeapSmall } from './heap.js';
 export { idsIn, isLead, type Leads } from './leads.js';
 export { inReadingOrder } from './order.js';
 export { atWork } from './overview.js';

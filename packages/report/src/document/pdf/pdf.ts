@@ -1,10 +1,13 @@
 import { fontFiles } from '../../picture/font.js';
 import { plainLine } from '../../plain.js';
 import type { Block } from '../block.js';
+import { BlankPaper } from './paper.js';
+import { PdfPaper } from './pdf-paper.js';
 import type { Pdf } from './shapes.js';
 import { PdfWriter, type Places } from './writer.js';
 
-const pageSizes = { a4: 'A4', letter: 'LETTER' } as const;
+/** Width and height [pt]. */
+const pageSizes = { a4: [595.28, 841.89], letter: [612, 792] } as const;
 
 export interface PdfOptions {
 	readonly page: keyof typeof pageSizes;
@@ -29,7 +32,7 @@ export async function* pdfChunks(
 	const places = await measured(blocks, options);
 	const { default: Document } = await import('pdfkit');
 	const pdf = begin(Document, options);
-	const writer = new PdfWriter(pdf, options.footer, places);
+	const writer = new PdfWriter(new PdfPaper(pdf, pageSizes[options.page]), options.footer, places);
 	for await (const block of blocks()) {
 		writer.write(block);
 		yield* ready(pdf);
@@ -38,12 +41,9 @@ export async function* pdfChunks(
 	for await (const chunk of pdf) yield chunk as Uint8Array;
 }
 
-/** The first going-through, in a function of its own: nothing of its document is held while the second is written. */
+/** The first going-through, on paper that keeps nothing. */
 async function measured(blocks: () => AsyncIterable<Block>, options: PdfOptions): Promise<Places> {
-	const { default: Document } = await import('pdfkit');
-	const pdf = begin(Document, options);
-	const writer = new PdfWriter(pdf, options.footer, null);
-	pdf.resume();
+	const writer = new PdfWriter(new BlankPaper(pageSizes[options.page]), options.footer, null);
 	for await (const block of blocks()) writer.write(block);
 	writer.end();
 	return { pages: writer.pages, total: writer.page };
@@ -64,7 +64,7 @@ function begin(Document: new (options: PDFKit.PDFDocumentOptions) => Pdf, option
 		? new Date(`${options.date}T00:00:00Z`)
 		: new Date(Number.NaN);
 	const pdf = new Document({
-		size: pageSizes[options.page],
+		size: [...pageSizes[options.page]],
 		// Every line is placed by the writer: the library must never begin a page of its own.
 		margins: { top: 0, bottom: 0, left: 0, right: 0 },
 		autoFirstPage: false,

@@ -1,14 +1,9 @@
 import type { Figure } from '../../picture/figure.js';
 import { type Face, faceRuns, fontFiles } from '../../picture/font.js';
 import type { PathShape, Shape, TextShape } from '../../picture/shape.js';
+import type { LineOptions } from './paper.js';
 
 export type Pdf = PDFKit.PDFDocument;
-
-export interface LineOptions {
-	readonly size: number;
-	readonly bold?: boolean;
-	readonly colour: string;
-}
 
 /** By the path of its file: the library would read the file anew at each change to a font registered by a name. */
 function setFace(pdf: Pdf, face: Face): Pdf {

@@ -12,7 +12,7 @@ import {
 	type ParagraphBlock,
 	type TableBlock,
 } from '../block.js';
-import { drawFigure, drawLine, type Pdf } from './shapes.js';
+import type { Element, Paper } from './paper.js';
 
 /** What the first going-through finds out for the second. */
 export interface Places {
@@ -49,22 +49,17 @@ export class PdfWriter {
 	readonly pages = new Map<string, number>();
 	page = 0;
 	#y = 0;
-	readonly #pdf: Pdf;
+	readonly #paper: Paper;
 	readonly #places: Places | null;
 	readonly #footer: string;
-	readonly #root: PDFKit.PDFStructureElement;
-	#chapter: PDFKit.PDFOutline;
 	#fresh = true;
 	/** headings and leading sentences that wait for what they lead to, so as not to be the last thing on a page */
 	#held: (HeadingBlock | ParagraphBlock)[] = [];
 
-	constructor(pdf: Pdf, footer: string, places: Places | null) {
-		this.#pdf = pdf;
+	constructor(paper: Paper, footer: string, places: Places | null) {
+		this.#paper = paper;
 		this.#footer = plainLine(footer);
 		this.#places = places;
-		this.#chapter = pdf.outline;
-		this.#root = pdf.struct('Document');
-		pdf.addStructure(this.#root);
 		this.#newPage();
 	}
 
@@ -149,16 +144,15 @@ export class PdfWriter {
 
 	end(): void {
 		this.#release(0);
-		this.#root.end();
-		this.#pdf.end();
+		this.#paper.end();
 	}
 
 	get #width(): number {
-		return this.#pdf.page.width - margins.left - margins.right;
+		return this.#paper.width - margins.left - margins.right;
 	}
 
 	get #bottom(): number {
-		return this.#pdf.page.height - margins.bottom;
+		return this.#paper.height - margins.bottom;
 	}
 
 	get #pageHeight(): number {
@@ -166,38 +160,25 @@ export class PdfWriter {
 	}
 
 	#newPage(): void {
-		this.#pdf.addPage();
+		this.#paper.newPage();
 		this.page += 1;
 		this.#y = margins.top;
 		this.#fresh = true;
 		const total = this.#places === null ? '' : ` of ${this.#places.total}`;
 		const number = `page ${this.page}${total}`;
-		const baseline = this.#pdf.page.height - 32;
+		const baseline = this.#paper.height - 32;
 		const style = { size: 8, colour: ink.quiet };
-		this.#artifact('Pagination', () => {
+		this.#paper.artifact('Pagination', () => {
 			const room = this.#width - textWidth(number, style.size) - 16;
-			drawLine(this.#pdf, wrap(this.#footer, room, style.size)[0] ?? '', margins.left, baseline, style);
-			const right = this.#pdf.page.width - margins.right;
-			drawLine(this.#pdf, number, right - textWidth(number, style.size), baseline, style);
+			this.#paper.line(wrap(this.#footer, room, style.size)[0] ?? '', margins.left, baseline, style);
+			const right = this.#paper.width - margins.right;
+			this.#paper.line(number, right - textWidth(number, style.size), baseline, style);
 		});
-	}
-
-	/** Something that belongs to the page, not to the text. */
-	#artifact(type: 'Pagination' | 'Layout', draw: () => void): void {
-		this.#pdf.markContent('Artifact', { type });
-		draw();
-		this.#pdf.endMarkedContent();
 	}
 
 	/** Begins a new page where so much does not fit any more on this one. */
 	#room(height: number): void {
 		if (this.#y + height > this.#bottom && !this.#fresh) this.#newPage();
-	}
-
-	#element(type: string, options: PDFKit.Mixins.StructureElementOptions = {}): PDFKit.PDFStructureElement {
-		const element = this.#pdf.struct(type, options);
-		this.#root.add(element);
-		return element;
 	}
 
 	/** Lines of one element; they stay together where a page holds them all. */
@@ -215,7 +196,7 @@ export class PdfWriter {
 	): void {
 		const { size = body.size, line = body.line, bold = false, indent = 0, after = 0, mark } = options;
 		if (lines.length * line <= this.#pageHeight) this.#room(lines.length * line);
-		const element = this.#element(type);
+		const element = this.#paper.element(type);
 		let rest = lines;
 		let first = true;
 		while (rest.length > 0) {
@@ -225,8 +206,8 @@ export class PdfWriter {
 				now.forEach((text, row) => {
 					const baseline = this.#y + row * line + line * lineFromTop;
 					if (first && row === 0 && mark !== undefined)
-						drawLine(this.#pdf, mark, margins.left + 3, baseline, { size, colour: ink.text });
-					drawLine(this.#pdf, text, margins.left + indent, baseline, { size, bold, colour: ink.text });
+						this.#paper.line(mark, margins.left + 3, baseline, { size, colour: ink.text });
+					this.#paper.line(text, margins.left + indent, baseline, { size, bold, colour: ink.text });
 				});
 			});
 			first = false;
@@ -248,25 +229,18 @@ export class PdfWriter {
 		this.#room(lines.length * line + after);
 		if (id !== null) {
 			this.pages.set(id, this.page);
-			this.#pdf.addNamedDestination(id, 'XYZ', margins.left, Math.max(0, this.#y - 8), null);
-			const parent = level === 2 ? this.#pdf.outline : this.#chapter;
-			const item = parent.addItem(shown);
-			if (level === 2) this.#chapter = item;
+			this.#paper.place(id, margins.left, Math.max(0, this.#y - 8));
+			this.#paper.bookmark(shown, level === 2);
 		}
 		this.#lines(`H${level}`, lines, { size, line, bold: true, after });
 		if (level === 2) {
-			this.#artifact('Layout', () => this.#rule(this.#y - after + 1, 1.2));
+			this.#paper.artifact('Layout', () => this.#rule(this.#y - after + 1, 1.2));
 			this.#y += 4;
 		}
 	}
 
 	#rule(y: number, width: number, colour: string = ink.line): void {
-		this.#pdf
-			.undash()
-			.lineWidth(width)
-			.moveTo(margins.left, y)
-			.lineTo(this.#pdf.page.width - margins.right, y)
-			.stroke(colour);
+		this.#paper.rule(margins.left, this.#paper.width - margins.right, y, { width, colour });
 	}
 
 	#fact({ label, text }: FactsBlock['rows'][number]) {
@@ -291,13 +265,13 @@ export class PdfWriter {
 			this.#room(height);
 			const top = this.#y;
 			const baseline = (row: number) => top + row * body.line + body.line * lineFromTop;
-			const element = this.#element('P');
+			const element = this.#paper.element('P');
 			element.add(() => {
 				names.forEach((one, row) => {
-					drawLine(this.#pdf, one, margins.left, baseline(row), { size: body.size, colour: ink.quiet });
+					this.#paper.line(one, margins.left, baseline(row), { size: body.size, colour: ink.quiet });
 				});
 				lines.forEach((one, row) => {
-					drawLine(this.#pdf, one, margins.left + factsColumn, baseline(row), {
+					this.#paper.line(one, margins.left + factsColumn, baseline(row), {
 						size: body.size,
 						colour: ink.text,
 					});
@@ -306,7 +280,7 @@ export class PdfWriter {
 			element.end();
 			this.#y += height;
 			this.#fresh = false;
-			this.#artifact('Layout', () => this.#rule(this.#y - 1.5, 0.5, ink.grid));
+			this.#paper.artifact('Layout', () => this.#rule(this.#y - 1.5, 0.5, ink.grid));
 		}
 		this.#y += 6;
 	}
@@ -335,12 +309,11 @@ export class PdfWriter {
 		}
 		this.#room(height);
 		const top = this.#y;
-		this.#artifact('Layout', () => {
-			this.#pdf
-				.undash()
-				.lineWidth(bold ? 2 : 1)
-				.rect(margins.left + 1, top + 1, this.#width - 2, height - 2)
-				.stroke(ink.line);
+		this.#paper.artifact('Layout', () => {
+			this.#paper.frame(margins.left + 1, top + 1, this.#width - 2, height - 2, {
+				width: bold ? 2 : 1,
+				colour: ink.line,
+			});
 		});
 		this.#y = top + pad;
 		this.#lines('P', [plainLine(word)], { bold: true, indent: pad, line });
@@ -357,11 +330,11 @@ export class PdfWriter {
 		const height = figure.height * scale;
 		this.#room(height);
 		const [x, y] = [margins.left, this.#y];
-		const element = this.#element('Figure', {
+		const element = this.#paper.element('Figure', {
 			alt: figure.alt,
 			title: figure.title,
 		});
-		element.add(() => drawFigure(this.#pdf, figure, { x, y, scale }));
+		element.add(() => this.#paper.figure(figure, { x, y, scale }));
 		element.end();
 		this.#y += height + 10;
 		this.#fresh = false;
@@ -375,23 +348,17 @@ export class PdfWriter {
 			const number = page === undefined ? '' : String(page);
 			const baseline = this.#y + 16 * lineFromTop;
 			const [top, shown] = [this.#y, plainLine(text)];
-			const element = this.#element('TOCI');
+			const element = this.#paper.element('TOCI');
 			element.add(() => {
 				const style = { size: 10.5, colour: ink.text };
-				drawLine(
-					this.#pdf,
-					wrap(shown, this.#width - 60, style.size)[0] ?? '',
-					margins.left,
-					baseline,
-					style,
-				);
-				const right = this.#pdf.page.width - margins.right;
-				drawLine(this.#pdf, number, right - textWidth(number, style.size), baseline, style);
+				this.#paper.line(wrap(shown, this.#width - 60, style.size)[0] ?? '', margins.left, baseline, style);
+				const right = this.#paper.width - margins.right;
+				this.#paper.line(number, right - textWidth(number, style.size), baseline, style);
 			});
 			element.end();
-			this.#pdf.goTo(margins.left, top, this.#width, 16, id);
+			this.#paper.link(margins.left, top, this.#width, 16, id);
 			this.#y += 17;
-			this.#artifact('Layout', () => this.#rule(this.#y - 1.5, 0.5, ink.grid));
+			this.#paper.artifact('Layout', () => this.#rule(this.#y - 1.5, 0.5, ink.grid));
 			this.#fresh = false;
 		}
 		this.#y += 8;
@@ -421,20 +388,20 @@ export class PdfWriter {
 		const lefts = widths.map((_, index) =>
 			widths.slice(0, index).reduce((sum, one) => sum + one, margins.left),
 		);
-		const table = this.#element('Table');
+		const table = this.#paper.element('Table');
 		const drawCells = (cells: readonly (readonly string[])[], bold: boolean, index: number) => {
 			for (const [row, text] of (cells[index] ?? []).entries()) {
 				const left = (lefts[index] as number) + cell.gap;
 				const right = left + (widths[index] as number) - 2 * cell.gap;
 				const x = columns[index]?.align === 'end' ? right - textWidth(text, cell.size, bold) : left;
 				const baseline = this.#y + cell.pad + row * cell.line + cell.line * lineFromTop;
-				drawLine(this.#pdf, text, x, baseline, { size: cell.size, bold, colour: ink.text });
+				this.#paper.line(text, x, baseline, { size: cell.size, bold, colour: ink.text });
 			}
 		};
 		const drawHead = (again: boolean) => {
 			if (again) {
 				// The head on a later page repeats what was said: it is for the eye alone.
-				this.#artifact('Pagination', () => {
+				this.#paper.artifact('Pagination', () => {
 					columns.forEach((_, index) => {
 						drawCells(head, true, index);
 					});
@@ -448,7 +415,7 @@ export class PdfWriter {
 				);
 			this.#y += headHeight;
 			this.#fresh = false;
-			this.#artifact('Layout', () => this.#rule(this.#y, 1));
+			this.#paper.artifact('Layout', () => this.#rule(this.#y, 1));
 		};
 		this.#room(Math.min(this.#pageHeight, headHeight + this.#firstRows(rowHeights)));
 		drawHead(false);
@@ -466,7 +433,7 @@ export class PdfWriter {
 					(index) => drawCells(cells, false, index),
 				);
 				this.#y += height;
-				this.#artifact('Layout', () => this.#rule(this.#y, 0.5, ink.grid));
+				this.#paper.artifact('Layout', () => this.#rule(this.#y, 0.5, ink.grid));
 			}
 		}
 		table.end();
@@ -474,16 +441,14 @@ export class PdfWriter {
 	}
 
 	#row(
-		table: PDFKit.PDFStructureElement,
+		table: Element,
 		count: number,
 		typeOf: (index: number) => 'TH' | 'TD',
 		draw: (index: number) => void,
 	): void {
-		const row = this.#pdf.struct('TR');
-		table.add(row);
+		const row = table.child('TR');
 		for (let index = 0; index < count; index += 1) {
-			const element = this.#pdf.struct(typeOf(index));
-			row.add(element);
+			const element = row.child(typeOf(index));
 			element.add(() => draw(index));
 			element.end();
 		}
