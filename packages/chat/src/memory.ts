@@ -30,6 +30,8 @@ const exchangeBodySchema = z.object({
 		.nullable(),
 	/** values of the build that the answer rests on */
 	rests: z.array(restSchema).optional(),
+	/** for an unchanged question worked out again from its build: the answer under which it was asked */
+	askedIn: z.int().min(1).optional(),
 	answer: answerSchema,
 });
 export type ExchangeBody = z.infer<typeof exchangeBodySchema>;

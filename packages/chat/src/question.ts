@@ -23,6 +23,8 @@ export interface Worked {
 	readonly request: ExchangeBody['request'];
 	/** values of the build that the answer rests on */
 	readonly rests?: readonly Rest[];
+	/** for an unchanged question worked out again from its build: the number of the answer under which it was asked */
+	readonly askedIn?: number;
 	/** the answer before, where this one only tells something of it */
 	readonly about?: Answer;
 }
@@ -174,6 +176,7 @@ export function bodyOf(worked: Worked): ExchangeBody {
 		version: calculationVersion,
 		request: worked.request,
 		...(worked.rests === undefined || worked.rests.length === 0 ? {} : { rests: [...worked.rests] }),
+		...(worked.askedIn === undefined ? {} : { askedIn: worked.askedIn }),
 		answer: { ...worked.answer, unread: [], entry: null },
 	};
 }

@@ -9,6 +9,7 @@ export const ENTRY_KINDS = [
 	'channel-bound',
 	'build-changed',
 	'signed',
+	'build-signed',
 	'rejected',
 	'commented',
 	'asked',

@@ -67,6 +67,7 @@ export function demoSheet(
 		checks: [],
 		deviations: [],
 		asked: { name: 'Robin (demo)', at: '2026-05-04T09:12:00.000Z' },
+		rerun: null,
 		signatures: [],
 		revision: null,
 		replacedBy: null,

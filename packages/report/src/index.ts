@@ -13,6 +13,7 @@ export type {
 	Signing,
 	WeightRow,
 	WeightsPart,
+	WholeSignature,
 } from './book/book.js';
 export { type Schedule, scheduleCsv, scheduleCsvLines } from './book/csv.js';
 export { bookHtml, bookHtmlChunks } from './book/html.js';

@@ -231,6 +231,7 @@ describe('the book of a build', () => {
 		expect((await book()).signing).toEqual({
 			answers: { signed: [3, 4, 5] },
 			signers: [{ name: 'Kim', answers: [3, 4, 5], first: at, last: at, own: 1 }],
+			whole: null,
 			toConfirm: { values: (await open(3)) + (await open(4)) + (await open(5)), answers: 3 },
 		});
 		const html = (await bytesOf(await tell(robin, '/log export html'), 'heron.html')).toString();

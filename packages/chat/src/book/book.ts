@@ -21,6 +21,7 @@ import type {
 	picturesOf as PicturesOf,
 	SheetRecord,
 } from '@lugbook/report';
+import { buildSignatureOf } from '../review/build-signature.js';
 import { report } from '../review/report.js';
 import { sheetRecord } from '../review/sheet.js';
 import { Answers, counts, type Part, type Reviewed } from './answers.js';
@@ -67,8 +68,7 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 	if (answers.count === 0 && van.pieces.length === 0 && !(await isKnown(log, shop, build))) return null;
 	const gathered = await gather(answers);
 	const { newest, sized, findings, cautions, limits } = gathered;
-	const signing = gathered.signing.signing();
-	const { toConfirm } = signing;
+	const { toConfirm } = gathered.signing.signing();
 	const summary = vanSummary(van, context);
 	const check = van.pieces.length === 0 ? null : checkVan(van, context);
 	const runs = runsOf(van, summary, sized);
@@ -76,6 +76,7 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 	const pictures = await picturesOfNewest(newest, van, context);
 	const vehicle = vehicleOf(van, context);
 	const head = await log.entry(shop, answers.upTo);
+	const whole = await buildSignatureOf(log, shop, build, answers.upTo);
 	return {
 		shop,
 		build,
@@ -85,7 +86,7 @@ export async function bookOf(log: Log, options: BookOptions): Promise<BuildBook 
 		units: context.units,
 		program: calculationVersion,
 		log: head === null ? null : { entry: head.number, hash: head.hash },
-		signing,
+		signing: { ...gathered.signing.signing(), whole },
 		part: options.part ?? null,
 		findings: findings.with(check, told),
 		notKnown: [

@@ -39,7 +39,7 @@ export class SigningSoFar {
 		if (open > 0) this.#unconfirmed += 1;
 	}
 
-	signing(): Signing {
+	signing(): Omit<Signing, 'whole'> {
 		return {
 			answers: this.#answers,
 			signers: [...this.#signers.values()],

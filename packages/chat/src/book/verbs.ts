@@ -15,6 +15,7 @@ import {
 	partIn,
 	TooManySheets,
 } from './files.js';
+import { signBuildVerb } from './sign-build.js';
 
 const noBuild = 'No build is chosen for this channel. Say "/build use NAME".';
 
@@ -67,6 +68,7 @@ async function picturesOfBuild(turn: Turn, which: string): Promise<Reply> {
 }
 
 export const bookVerbs: readonly Verb[] = [
+	signBuildVerb,
 	{
 		usage: 'export html|pdf|csv|json',
 		help: "the book of the channel's build as a file",

@@ -69,7 +69,8 @@ async function again(turn: Turn, build: string, { number, exchange }: Outdated, 
 	const { delivery } = turn.incoming;
 	return await turn.keep(
 		build,
-		{ ...workOut(known.reading, named), rests: known.rests },
+		// The question stays that of whoever asked it: to work it out again changes nothing of it.
+		{ ...workOut(known.reading, named), rests: known.rests, askedIn: exchange.askedIn ?? number },
 		// One message makes several entries; the first bears its delivery, so that it is done once.
 		{ replaces: number, ...(at === 0 || delivery === null ? {} : { delivery: `${delivery} ${at}` }) },
 	);

@@ -36,10 +36,15 @@ export async function act(
 	return entry;
 }
 
-/** What somebody may not do is refused politely, and kept: about an answer, or about the shop itself. */
-export async function refuse(turn: Turn, about: Entry | null, why: string): Promise<Reply> {
+/** What somebody may not do is refused politely, and kept: about an answer, a build, or the shop itself. */
+export async function refuse(
+	turn: Turn,
+	about: Entry | null,
+	why: string,
+	build: string | null = about?.build ?? null,
+): Promise<Reply> {
 	await turn.log.append({
-		...turn.entry(about?.build ?? null),
+		...turn.entry(build),
 		kind: 'refused-action',
 		topic: about?.topic ?? null,
 		follows: about?.number ?? null,

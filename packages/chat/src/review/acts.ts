@@ -8,6 +8,7 @@ import type { Answer } from '../answer.js';
 import { whyOutdated } from '../build/outdated.js';
 import { vanOf } from '../build/van.js';
 import { exchangeOf } from '../memory.js';
+import { askedBefore } from './asker.js';
 
 /** What people do about an answer; each is an entry of its own that follows it. */
 const actKinds = ['signed', 'rejected', 'commented', 'asked'] as const satisfies readonly EntryKind[];
@@ -37,6 +38,8 @@ export interface Review {
 	readonly replacedBy: number | null;
 	/** what is otherwise than in the answer that it replaces; null where it replaces none */
 	readonly revision: Revised | null;
+	/** where it is an unchanged question worked out again from its build: the entry under which it was asked */
+	readonly asked: Entry | null;
 }
 
 /** What a revision changed, and which answers had gone on from the old one. */
@@ -98,6 +101,7 @@ export async function reviewsOf(
 	});
 	const changedIn = await buildChanges(log, shop, answers);
 	const revised = await revisions(log, shop, answers, known);
+	const asked = await askedBefore(log, shop, answers);
 	return new Map(
 		answers.map((entry) => {
 			const basis = basisOf(entry, known).flatMap((number) => {
@@ -126,6 +130,7 @@ export async function reviewsOf(
 				signatures: about.map(signatureOf),
 				replacedBy: standing.replacedBy,
 				revision: revised.get(entry.number) ?? null,
+				asked: asked.get(entry.number) ?? null,
 			};
 			return [entry.number, review];
 		}),

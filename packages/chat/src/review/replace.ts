@@ -10,6 +10,7 @@ import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { answerAt, noAnswer, refuse } from './about.js';
 import { reviewOf } from './acts.js';
+import { isOwnQuestion } from './asker.js';
 import { rightsOf } from './leads.js';
 import { placeIn, restingLines } from './sign.js';
 
@@ -19,7 +20,7 @@ async function replace(turn: Turn, number: number, change: string): Promise<Repl
 	const about = await answerAt(turn, number);
 	const request = about === null ? null : (exchangeOf(about)?.request ?? null);
 	if (about === null || request === null) return await refuse(turn, null, noAnswer(number));
-	const isOwn = about.personId === person.id && !about.erased;
+	const isOwn = await isOwnQuestion(log, about, person);
 	if (!isOwn && !(await rightsOf(log, shop, person)).isLead) {
 		return await refuse(turn, about, `No. ${number} is replaced by whoever asked it, or by a lead.`);
 	}

@@ -27,6 +27,8 @@ export function sheetRecord(
 	if (exchange === null || exchange.request === null || exchange.answer.status !== 'answered') return null;
 	const sizing = sizingOf(exchange.answer);
 	const context: Context = exchange.request.context;
+	const asked = review.asked ?? entry;
+	const nameOf = ({ erased, personName }: Entry) => (erased ? null : personName);
 	const given = Object.fromEntries(exchange.request.given.map(({ name, value }) => [name, value]));
 	return {
 		number: entry.number,
@@ -37,7 +39,7 @@ export function sheetRecord(
 		stateReason: review.reason,
 		decision: null,
 		context,
-		typed: entry.erased ? null : entry.text,
+		typed: asked.erased ? null : asked.text,
 		inputs: exchange.answer.understood.map(({ said, ...input }) => ({
 			...input,
 			value: input.value as FieldValue,
@@ -49,7 +51,8 @@ export function sheetRecord(
 		sizing,
 		checks: [],
 		deviations: [],
-		asked: { name: entry.erased ? null : entry.personName, at: entry.at },
+		asked: { name: nameOf(asked), at: asked.at },
+		rerun: review.asked === null ? null : { name: nameOf(entry), at: entry.at, askedIn: review.asked.number },
 		signatures: review.signatures,
 		revision:
 			entry.replaces === null

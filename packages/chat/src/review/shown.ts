@@ -13,17 +13,25 @@ export async function reviewedReply(log: Log, entry: Entry): Promise<Reply | nul
 	if (exchange === null) return null;
 	const answer = { ...exchange.answer, entry: entry.number };
 	const reply = replyWith(answer, entry.build, audienceOf(answer));
-	return answer.status === 'answered' ? withReview(reply, await reviewOf(log, entry)) : reply;
+	return answer.status === 'answered' ? withReview(reply, entry, await reviewOf(log, entry)) : reply;
 }
 
-function withReview(reply: Reply, review: Review): Reply {
+function withReview(reply: Reply, entry: Entry, review: Review): Reply {
 	const [headline, ...others] = reply.parts;
-	const lines = reviewLines(review);
+	const lines = [...againLine(entry, review), ...reviewLines(review)];
 	if (headline === undefined || lines.length === 0) return reply;
 	if (stands(review)) return { ...reply, parts: [headline, ...lines, ...others] };
 	// A danger of it is still one, and is read without a line through it.
 	const struck = others.map((part) => (part.kind === 'danger' ? part : { ...part, struck: true }));
 	return { ...reply, parts: [{ ...headline, struck: true }, ...lines, ...struck], buttons: [] };
+}
+
+/** Who asked an answer that somebody had worked out again. */
+function againLine(entry: Entry, { asked }: Review): Part[] {
+	if (asked === null) return [];
+	const name = ({ erased, personName }: Entry) => (erased ? 'somebody who was forgotten' : personName);
+	const text = `Asked by ${name(asked)} in No. ${asked.number}, worked out again from the build by ${name(entry)}`;
+	return [{ kind: 'list', text, fold: false }];
 }
 
 /** Whether an answer still counts. */

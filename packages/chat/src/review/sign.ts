@@ -7,9 +7,10 @@ import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { act, answerAt, noAnswer, refuse } from './about.js';
 import { restingOn, reviewOf } from './acts.js';
+import { isOwnQuestion } from './asker.js';
 import { rightsOf } from './leads.js';
 
-const OWN_SIGNATURE = "a signature under one's own question is allowed";
+export const OWN_SIGNATURE = "a signature under one's own question is allowed";
 const APPROVED = 'checked and approved';
 
 async function sign(turn: Turn, number: number, words: string): Promise<Reply> {
@@ -20,7 +21,7 @@ async function sign(turn: Turn, number: number, words: string): Promise<Reply> {
 		const why = `Signing is for the leads of this shop. Ask one of them with "/log ask-lead ${number}".`;
 		return await refuse(turn, about, why);
 	}
-	const own = about.personId === person.id && !about.erased;
+	const own = await isOwnQuestion(turn.log, about, person);
 	if (own && (await turn.log.getSetting(shop, OWN_SIGNATURE)) !== 'yes') {
 		return await refuse(turn, about, `No. ${number} is your own question: somebody else signs its answer.`);
 	}
@@ -29,10 +30,14 @@ async function sign(turn: Turn, number: number, words: string): Promise<Reply> {
 		const why = `No. ${number} was replaced by No. ${review.replacedBy}: look at that one.`;
 		return await refuse(turn, about, why);
 	}
-	const meaning = own ? `${APPROVED}, own question` : APPROVED;
+	const again =
+		review.asked === null || about.erased || about.personId !== person.id
+			? ''
+			: ', worked out again by the signer';
+	const meaning = `${APPROVED}${own ? ', own question' : ''}${again}`;
 	const signed = await act(turn, about, 'signed', { meaning, ownQuestion: own });
 	const ownWords = own ? ' (their own question; this shop allows it)' : '';
-	const said = words === '' ? APPROVED : `${APPROVED}, ${words}`;
+	const said = `${APPROVED}${again}${words === '' ? '' : `, ${words}`}`;
 	const reply = listed(
 		`No. ${number} signed by ${person.name}${ownWords}, ${said}: ${entryLine(about)}`,
 		'channel',

@@ -3,6 +3,7 @@ import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { answerAt, noAnswer } from './about.js';
+import { buildSignatureLines, buildSignatureOf } from './build-signature.js';
 import { digestVerbs } from './digest.js';
 import { leadVerbs } from './leads.js';
 import { meVerbs } from './me.js';
@@ -28,8 +29,10 @@ async function review(turn: Turn): Promise<Reply> {
 	const { shop, channel } = turn.incoming;
 	const open = await openAnswers(turn.log, shop, build === null ? { channel } : { build });
 	const where = build === null ? 'this channel' : `build "${build}"`;
-	if (open.length === 0) return listed(`Nothing is unsigned in ${where}.`, 'channel');
-	return listed([`${open.length} unsigned in ${where}`, ...openLines(open, 30)].join('\n'), 'channel');
+	const whole =
+		build === null ? [] : buildSignatureLines(build, await buildSignatureOf(turn.log, shop, build));
+	const head = open.length === 0 ? `Nothing is unsigned in ${where}.` : `${open.length} unsigned in ${where}`;
+	return listed([head, ...openLines(open, 30), ...whole].join('\n'), 'channel');
 }
 
 export const reviewVerbs: readonly Verb[] = [

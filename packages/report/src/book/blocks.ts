@@ -22,6 +22,7 @@ import {
 	type Signing,
 	type WeightRow,
 	type WeightsPart,
+	type WholeSignature,
 } from './book.js';
 
 /** A figure of this height still fits a page of Letter with its words readable [CSS px]. */
@@ -169,17 +170,42 @@ function findingCounts({ findings }: BuildBook): string {
 	return parts.length === 0 ? 'none' : parts.join(', ');
 }
 
-function signatureBlocks({ signing: { answers, signers } }: BuildBook): Block[] {
+/** The signature under the build as a whole, with what it covers and whether it still holds. */
+function wholeBlocks(whole: WholeSignature | null): Block[] {
+	if (whole === null)
+		return [paragraph('NOT SIGNED AS A WHOLE: there is no signature under the build as a whole.')];
+	const { name, at, entry, meaning, words, covers, signed, open, ownQuestion, since } = whole;
+	const own = ownQuestion ? ', own questions among them, as this shop allows' : '';
+	return [
+		facts([
+			[
+				'Build as a whole',
+				`${since.length === 0 ? 'SIGNED' : 'SIGNATURE OUT OF DATE: signed'} by ${nameText(name)}, ${timeText(at)} (No. ${entry}): ${meaning}${own}`,
+			],
+			['In their words', words],
+			['It covers', `the log up to No. ${covers.entry}, hash ${covers.hash}; ${signed} signed answers`],
+			['Open when signed', open ?? 'nothing'],
+			[
+				'Changed since',
+				since.length === 0 ? 'nothing' : `by ${numbersText(since)}; the signature does not cover it`,
+			],
+		]),
+	];
+}
+
+function signatureBlocks({ signing: { answers, signers, whole } }: BuildBook): Block[] {
 	const states = sheetStates.flatMap((state) => {
 		const numbers = answers[state] ?? [];
 		return numbers.length === 0 ? [] : [[state, String(numbers.length), numbersText(numbers)]];
 	});
-	if (states.length === 0) return [paragraph('NOT SIGNED: there is no answer to sign.')];
+	if (states.length === 0)
+		return [...wholeBlocks(whole), paragraph('NOT SIGNED: there is no answer to sign.')];
 	const said =
 		signers.length === 0
 			? 'NOT SIGNED: no answer of this build has a signature that holds.'
-			: 'Each answer is signed by itself; there is no signature under the build as a whole. NOT SIGNED is every answer whose state is another than "signed":';
+			: 'Each answer is signed by itself. NOT SIGNED is every answer whose state is another than "signed":';
 	return [
+		...wholeBlocks(whole),
 		lead(said),
 		table(['State:4', 'Answers:>3', 'Which:13'], states),
 		...(signers.length === 0

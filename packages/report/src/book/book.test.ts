@@ -13,7 +13,7 @@ const bare: BuildBook = {
 	...demoBook,
 	vehicle: null,
 	log: null,
-	signing: { answers: {}, signers: [], toConfirm: { values: 0, answers: 0 } },
+	signing: { answers: {}, signers: [], whole: null, toConfirm: { values: 0, answers: 0 } },
 	findings: [],
 	notKnown: [],
 	equipment: [],

@@ -52,10 +52,34 @@ export type Sheets = readonly SheetRecord[] | (() => Iterable<SheetRecord> | Asy
 export interface Signing {
 	/** numbers of the answers in each state, ascending */
 	readonly answers: Readonly<Partial<Record<SheetState, readonly number[]>>>;
-	/** who signed: each answer is signed by itself, never the build as a whole */
+	/** the signature under the build as a whole; null where there is none */
+	readonly whole: WholeSignature | null;
+	/** who signed answers, each by itself */
 	readonly signers: readonly Signer[];
 	/** assumed values still to be confirmed in the answers that stand, and how many answers have any */
 	readonly toConfirm: { readonly values: number; readonly answers: number };
+}
+
+/** A lead's signature under a build as it stood at one entry of the log. */
+export interface WholeSignature {
+	/** number of its own entry */
+	readonly entry: number;
+	/** null where the name was erased on the person's request */
+	readonly name: string | null;
+	readonly at: string;
+	/** what it means, as it was shown to the one who signed */
+	readonly meaning: string;
+	/** their own words, such as the reason why it is signed all the same; null where there are none or were erased */
+	readonly words: string | null;
+	readonly covers: { readonly entry: number; readonly hash: string };
+	/** answers that had a signature which held */
+	readonly signed: number;
+	/** what stood open and was signed all the same; null where nothing was */
+	readonly open: string | null;
+	/** whether answers to the signer's own questions stood unsigned, which a one-person shop may allow */
+	readonly ownQuestion: boolean;
+	/** the first entries that changed the build since; empty while the signature holds */
+	readonly since: readonly number[];
 }
 
 /** One person's signatures that hold. */

@@ -358,13 +358,28 @@ function chainBlocks(sizing: Sizing, depth: number): Block[] {
 	];
 }
 
-function signatureBlocks({ asked, signatures, versions, state }: SheetRecord): Block[] {
+function signatureBlocks({ asked, rerun, signatures, versions, state }: SheetRecord): Block[] {
 	const rows = [
-		['asked', nameText(asked.name), timeText(asked.at), 'put the question'],
+		[
+			'asked',
+			nameText(asked.name),
+			timeText(asked.at),
+			`put the question${rerun === null ? '' : ` (No. ${rerun.askedIn})`}`,
+		],
+		...(rerun === null
+			? []
+			: [
+					[
+						'asked again',
+						nameText(rerun.name),
+						timeText(rerun.at),
+						'had it worked out again as the build then stood; the question is unchanged',
+					],
+				]),
 		[
 			'computed',
 			`Lugbook ${versions.calculation}`,
-			timeText(asked.at),
+			timeText(rerun?.at ?? asked.at),
 			'calculation by the program, not checked by a person',
 		],
 		...signatures.map((one) => [one.act, nameText(one.name), timeText(one.at), meaningText(one)]),

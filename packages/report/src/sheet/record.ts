@@ -31,6 +31,8 @@ export interface SheetRecord {
 	/** where the answer departs from a rule, and why */
 	readonly deviations: readonly string[];
 	readonly asked: { readonly name: string | null; readonly at: string };
+	/** who had the unchanged question worked out again from its build, and the answer under which it was asked */
+	readonly rerun: { readonly name: string | null; readonly at: string; readonly askedIn: number } | null;
 	/** checking, signing, rejecting, in the order they were done */
 	readonly signatures: readonly SheetSignature[];
 	readonly revision: Revision | null;

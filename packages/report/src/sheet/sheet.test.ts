@@ -490,6 +490,7 @@ const hostileRecords: fc.Arbitrary<SheetRecord> = fc
 				from: { kind: 'said', words: text() },
 			})),
 			asked: { name: text(), at: text() },
+			rerun: null,
 			signatures: thinSheet.signatures.map((one) => ({ ...one, name: text(), meaning: text() })),
 			place: { ...thinSheet.place, channel: text(), thread: text() },
 		};

@@ -41,7 +41,7 @@ export async function sheetPdf(record: SheetRecord, page?: PdfOptions['page']): 
 		page: page ?? (record.context.units === 'us' ? 'letter' : 'a4'),
 		title: sheetTitle(record),
 		footer: `${sheetTitle(record)}, hash ${record.place.hash.slice(0, 12)}`,
-		date: record.asked.at.slice(0, 10),
+		date: (record.rerun ?? record.asked).at.slice(0, 10),
 	});
 	for await (const chunk of file) chunks.push(chunk);
 	return Buffer.concat(chunks);
