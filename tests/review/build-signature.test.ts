@@ -56,7 +56,7 @@ describe.each(DIALECTS)('the signature under a build as a whole ($title)', (dial
 		);
 		const cover = await html();
 		expect(cover).toContain('SIGNED by Kim, 2026-05-04 12:00 UTC (No. 7)');
-		expect(cover).toContain(`the log up to No. 6, hash ${head?.hash}`);
+		expect(cover).toContain(`the log up to No. 6 (signed answers: 2), hash ${head?.hash}`);
 		expect((await shop.chat.log.verify('demo')).ok).toBe(true);
 	});
 

@@ -182,7 +182,7 @@ describe('voltages and currents', () => {
 	test('the record holds to its schema and shows its balance', () => {
 		const sizing = answered({ parts: van });
 		expect(sizingSchema.parse(sizing)).toEqual(sizing);
-		expect(sizing.headline).toBe('All loads within 3 %: the worst is fridge, 11.78 V (1.8 %)');
+		expect(sizing.headline).toBe('All loads within 3 %: the worst is fridge, 11.78 V (1.9 %)');
 		expect(sizing.working.at(-1)?.label).toBe('balance of power');
 	});
 });

@@ -215,8 +215,14 @@ function camel(name: string): string {
 
 const share = (node: LoadNode, voltageV: number) => node.dropV / voltageV;
 
-function percent(fraction: number, round: 'nearest' | 'up' = 'nearest'): string {
-	return `${writeNumber(fraction * 100, 1, round)} %`;
+/** A drop: rounded up, so that one above its limit is never read as at it. */
+function dropText(fraction: number): string {
+	return `${writeNumber(fraction * 100, 1, 'up')} %`;
+}
+
+/** A limit as it was asked for, which no rounding may loosen. */
+function limitText(fraction: number): string {
+	return `${writeNumber(fraction * 100, 2, 'down')} %`;
 }
 
 function wayText(segment: Segment): string {
@@ -366,11 +372,11 @@ function writeFindings(
 	}
 	for (const node of answer.loadNodes) {
 		if (share(node, sourceV) <= input.dropLimit) continue;
-		const drop = percent(share(node, sourceV), 'up');
+		const drop = dropText(share(node, sourceV));
 		sheet.finding(
 			'warning',
 			'drop-over-limit',
-			sheet.say`${node.node}: ${sheet.show('voltage', node.voltageV, { round: 'down' })}, ${drop} lost on the way (limit ${percent(input.dropLimit)}).`,
+			sheet.say`${node.node}: ${sheet.show('voltage', node.voltageV, { round: 'down' })}, ${drop} lost on the way (limit ${limitText(input.dropLimit)}).`,
 			practice('limit of the voltage drop'),
 		);
 	}
@@ -399,7 +405,7 @@ function writeNeighbour(sheet: Sheet, input: Input, segments: readonly Segment[]
 	sheet.neighbour(
 		sheet.say`${name} in ${step.size.name}`,
 		fraction <= input.dropLimit,
-		sheet.say`worst load then ${percent(fraction, 'up')}`,
+		sheet.say`worst load then ${dropText(fraction)}`,
 	);
 }
 
@@ -414,7 +420,7 @@ function decide(
 	const { segments, sourceV } = distribution;
 	const worst = answer.loadNodes[0] as LoadNode;
 	const volts = sheet.show('voltage', worst.voltageV, { round: 'down' });
-	const drop = percent(share(worst, sourceV), share(worst, sourceV) > input.dropLimit ? 'up' : 'nearest');
+	const drop = dropText(share(worst, sourceV));
 	const totalA = answer.loadNodes.reduce((sum, node) => sum + node.currentA, 0);
 	const total = sheet.show('current', totalA, { round: 'up' });
 	const loss = sheet.show('power', answer.solved.lossW, { decimals: 1 });
@@ -422,7 +428,7 @@ function decide(
 	const next =
 		first === undefined
 			? ''
-			: ` ${sheet.say`${segmentName(segments[first.segment] as Segment)} in ${first.size.name} would bring it to ${percent(first.dropV / sourceV, 'up')}.`}`;
+			: ` ${sheet.say`${segmentName(segments[first.segment] as Segment)} in ${first.size.name} would bring it to ${dropText(first.dropV / sourceV)}.`}`;
 	const because = `${sheet.say`${total} flow with everything on, ${loss} stay in the copper; the worst load is ${worst.node} with ${volts} (${drop}).`}${next}`;
 	const worstSegment = overloaded[0];
 	if (worstSegment !== undefined) {
@@ -446,7 +452,7 @@ function decide(
 		);
 	}
 	return sheet.answer(
-		sheet.say`All loads within ${percent(input.dropLimit)}: the worst is ${worst.node}, ${volts} (${drop})`,
+		sheet.say`All loads within ${limitText(input.dropLimit)}: the worst is ${worst.node}, ${volts} (${drop})`,
 		{ because, governedBy: 'voltage drop' },
 	);
 }

@@ -561,7 +561,7 @@ function loadCheck(input: Input, marked: Marked, sheet: Sheet) {
 	}
 
 	const capacity = sheet.show('mass', capacityKg, { decimals: 0, round: 'down' });
-	const load = sheet.show('mass', loadKg, { decimals: 0 });
+	const load = sheet.show('mass', loadKg, { decimals: 0, round: 'up' });
 	if (!carries) {
 		const over = sheet.show('mass', -reserveKg, { decimals: 0, round: 'up' });
 		const index2 = needed === null ? null : String(needed);

@@ -28,6 +28,38 @@ const codesOf = (given: Given, context = us) => answered(given, context).finding
 
 const typical = { currentA: 40, voltageV: 12, lengthM: feet(15) };
 
+describe('the drop as it is shown', () => {
+	const shown = (text: string) => Number(/([\d.]+) %/.exec(text)?.[1]);
+	// Lengths a hair apart, on both sides of the length at which a 4 AWG run reaches its limit.
+	const lengths = Array.from({ length: 240 }, (_, step) => feet(16 + step * 0.005));
+
+	test('is never smaller than the drop is, and above its limit never shown as at it', () => {
+		let [within, beyond] = [0, 0];
+		for (const lengthM of lengths) {
+			const sizing = answered({ ...typical, lengthM, size: '4 AWG' });
+			const result = (name: string) => sizing.results.find((one) => one.name === name);
+			const percent = Number(result('dropPercent')?.value);
+			const tells = /Drop ([\d.]+) V = ([\d.]+) % \(limit ([\d.]+) %\)/.exec(sizing.because ?? '');
+			expect(tells, sizing.because ?? '').not.toBeNull();
+			const [volts, share, limit] = (tells ?? []).slice(1).map(Number) as [number, number, number];
+			expect(limit).toBe(3);
+			expect(share).toBeGreaterThanOrEqual(percent - 1e-9);
+			expect(volts).toBeGreaterThanOrEqual(Number(result('drop')?.value) - 1e-9);
+			expect(shown(result('dropPercent')?.text ?? '')).toBeGreaterThanOrEqual(percent - 1e-9);
+			if (percent > limit + 1e-7) {
+				expect(share).toBeGreaterThan(limit);
+				expect(shown(result('dropPercent')?.text ?? '')).toBeGreaterThan(limit);
+				beyond += 1;
+			} else within += 1;
+		}
+		expect(Math.min(within, beyond)).toBeGreaterThan(10);
+	});
+
+	test('a limit is shown as it was asked for, not rounded up', () => {
+		expect(answered({ ...typical, dropLimit: 0.0296 }).because).toContain('(limit 2.96 %)');
+	});
+});
+
 describe('what is chosen', () => {
 	test('40 A, 12 V, 15 ft: the drop decides', () => {
 		const sizing = answered(typical);

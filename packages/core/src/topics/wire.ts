@@ -527,16 +527,14 @@ function ratingText(ratingA: number): string {
 	return `${writeNumber(ratingA, 1)} A`;
 }
 
-function percent(fraction: number): string {
-	return `${writeNumber(fraction * 100, 1)} %`;
+/** A drop: rounded up, so that one above its limit is never read as at it, and none as smaller than it is. */
+function dropShown(fraction: number): string {
+	return `${writeNumber(fraction * 100, 1, 'up')} %`;
 }
 
-/** A drop that only just breaks its limit must not be rounded onto it. */
-function percentAgainst(fraction: number, limit: number): string {
-	const nearest = percent(fraction);
-	return fraction > limit && nearest === percent(limit)
-		? `${writeNumber(fraction * 100, 1, 'up')} %`
-		: nearest;
+/** A limit as it was asked for, which no rounding may loosen. */
+function limitText(fraction: number): string {
+	return `${writeNumber(fraction * 100, 2, 'down')} %`;
 }
 
 function headlineOf(sheet: Sheet, run: Run, chosen: SizeCheck): string {
@@ -554,9 +552,9 @@ function becauseOf(
 	chosen: SizeCheck,
 	rule: Rule,
 ): string {
-	const drop = sheet.show('voltage', chosen.dropV);
-	const share = percent(chosen.dropFraction);
-	const limit = percent(run.dropLimit);
+	const drop = sheet.show('voltage', chosen.dropV, { round: 'up' });
+	const share = dropShown(chosen.dropFraction);
+	const limit = limitText(run.dropLimit);
 	const dropText = sheet.say`Drop ${drop} = ${share} (limit ${limit}).`;
 	const heat = firstPassing(checks, 'heat')?.size.name ?? chosen.size.name;
 	const byDrop = firstPassing(checks, 'drop')?.size.name ?? chosen.size.name;
@@ -598,10 +596,10 @@ function writeResults(sheet: Sheet, run: Run, chosen: SizeCheck): void {
 }
 
 function writeDropResults(sheet: Sheet, run: Run, check: SizeCheck): void {
-	sheet.result('drop', 'voltage drop', check.dropV, { kind: 'voltage' });
+	sheet.result('drop', 'voltage drop', check.dropV, { kind: 'voltage', write: { round: 'up' } });
 	sheet.result('dropPercent', 'voltage drop', check.dropFraction * 100, {
 		unit: '%',
-		write: { decimals: 2 },
+		write: { decimals: 2, round: 'up' },
 	});
 	sheet.result('voltageAtLoad', 'voltage at the load', run.voltageV - check.dropV, {
 		kind: 'voltage',
@@ -734,8 +732,7 @@ function failureText(sheet: Sheet, run: Run, check: SizeCheck): string {
 	if (!check.passes.heat) {
 		return sheet.say`carries only ${sheet.show('current', check.allowableA, { round: 'down' })}, too little`;
 	}
-	if (!check.passes.drop)
-		return sheet.say`${percentAgainst(check.dropFraction, run.dropLimit)} drop, too much`;
+	if (!check.passes.drop) return sheet.say`${dropShown(check.dropFraction)} drop, too much`;
 	if (!check.passes.protection) return sheet.say`no standard device both carries the load and protects it`;
 	return run.parallel > 1
 		? sheet.say`thinner than allowed for conductors in parallel`
@@ -751,7 +748,7 @@ function writeNeighbours(sheet: Sheet, run: Run, checks: readonly SizeCheck[], i
 		sheet.neighbour(
 			nameOf(larger.size, run.parallel),
 			passesAll(larger),
-			sheet.say`${percent(larger.dropFraction)} drop`,
+			sheet.say`${dropShown(larger.dropFraction)} drop`,
 		);
 	}
 }
@@ -874,13 +871,13 @@ function judgeNamed(
 	});
 	writeDropResults(sheet, run, check);
 	if (needed !== null) sheet.result('neededConductor', 'smallest size that passes', needed.size.name);
-	const drop = sheet.show('voltage', check.dropV);
-	const share = percentAgainst(check.dropFraction, run.dropLimit);
-	const because = sheet.say`Drop ${drop} = ${share} (limit ${percent(run.dropLimit)}).`;
+	const drop = sheet.show('voltage', check.dropV, { round: 'up' });
+	const share = dropShown(check.dropFraction);
+	const because = sheet.say`Drop ${drop} = ${share} (limit ${limitText(run.dropLimit)}).`;
 	const name = nameOf(named, run.parallel);
 	if (enough) {
 		if (needed !== null && needed.size.areaMm2 < named.areaMm2) {
-			sheet.neighbour(needed.size.name, true, sheet.say`would do: ${percent(needed.dropFraction)} drop`);
+			sheet.neighbour(needed.size.name, true, sheet.say`would do: ${dropShown(needed.dropFraction)} drop`);
 		}
 		writeTipping(sheet, run, named, sheet.rules);
 		const device = ratingText(check.deviceA as number);
@@ -896,7 +893,7 @@ function judgeNamed(
 			because,
 		});
 	}
-	sheet.neighbour(nameOf(needed.size, run.parallel), true, sheet.say`${percent(needed.dropFraction)} drop`);
+	sheet.neighbour(nameOf(needed.size, run.parallel), true, sheet.say`${dropShown(needed.dropFraction)} drop`);
 	const right = nameOf(needed.size, run.parallel);
 	const device = ratingText(needed.deviceA as number);
 	return sheet.answer(sheet.say`${name} is too thin: take ${right} with a ${device} device`, {

@@ -183,7 +183,7 @@ function wholeBlocks(whole: WholeSignature | null): Block[] {
 				`${since.length === 0 ? 'SIGNED' : 'SIGNATURE OUT OF DATE: signed'} by ${nameText(name)}, ${timeText(at)} (No. ${entry}): ${meaning}${own}`,
 			],
 			['In their words', words],
-			['It covers', `the log up to No. ${covers.entry}, hash ${covers.hash}; ${signed} signed answers`],
+			['It covers', `the log up to No. ${covers.entry} (signed answers: ${signed}), hash ${covers.hash}`],
 			['Open when signed', open ?? 'nothing'],
 			[
 				'Changed since',

@@ -100,7 +100,7 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 			...sizes.map((size) => [at(0, 0), at(x.max, ofSize(size, x.max))]),
 			[at(length.value, 0), at(length.value, y.max)],
 			...sizes.map((size, index): [number, number][] => {
-				const right = runX + 12 + textWidth(dropText(size, limit), smallText, true);
+				const right = runX + 12 + textWidth(dropText(size), smallText, true);
 				const middle = valueYs[index] as number;
 				return [middle - 8, middle, middle + 8].flatMap((height): [number, number][] => [
 					[runX, height],
@@ -116,11 +116,11 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 		return [
 			line([field.left, limitY], [field.right, limitY], { dash: [9, 3, 2, 3] }),
 			line([runX, field.top], [runX, field.bottom], { strokeWidth: 1, stroke: ink.quiet }),
-			...clearTag(`limit ${percent(limit)}`, limitPlaces, curves),
+			...clearTag(`limit ${limitText(limit)}`, limitPlaces, curves),
 			...tag('this run', runX - 6, field.top + 11, { anchor: 'end' }),
 			...sizes.flatMap((size, index) => [
 				circle(runX, at(0, size.drop * 100)[1], 4, { fill: strokeOf[size.role].colour }),
-				...tag(dropText(size, limit), runX + 7, valueYs[index] as number, {
+				...tag(dropText(size), runX + 7, valueYs[index] as number, {
 					bold: size.role === 'chosen',
 				}),
 				label(size.name, field.right + 6, (nameYs[index] as number) + 4.6, {
@@ -132,20 +132,20 @@ export async function drawDrop(picture: DropPicture): Promise<Figure> {
 	}
 }
 
-/** A drop that only just breaks the limit must not be rounded onto it. */
-function dropText({ drop }: DropSize, limit: number): string {
-	const nearest = percent(drop);
-	return drop > limit && nearest === percent(limit) ? `${writeNumber(drop * 100, 1, 'up')} %` : nearest;
+/** Rounded up, as in the answer: a drop above its limit is never read as at it. */
+function dropText({ drop }: DropSize): string {
+	return `${writeNumber(drop * 100, 1, 'up')} %`;
 }
 
-function percent(share: number): string {
-	return `${writeNumber(share * 100, 1)} %`;
+/** As it was asked for: no rounding may loosen it. */
+function limitText(limit: number): string {
+	return `${writeNumber(limit * 100, 2, 'down')} %`;
 }
 
 function altOf({ sizes, limit, currentA, voltageV, units }: DropPicture, lengthText: string): string {
 	const each = sizes.map(
 		(size) =>
-			`${size.name}${size.role === 'chosen' ? ' (this run)' : ''} ${dropText(size, limit)}${size.drop > limit ? ', over the limit' : ''}`,
+			`${size.name}${size.role === 'chosen' ? ' (this run)' : ''} ${dropText(size)}${size.drop > limit ? ', over the limit' : ''}`,
 	);
-	return `Voltage drop against one-way length for ${sizes.length} conductor sizes at ${write('current', currentA, units, { round: 'up' })} and ${write('voltage', voltageV, units)}. At this run's ${lengthText}: ${each.join('; ')}. The limit is ${percent(limit)}.`;
+	return `Voltage drop against one-way length for ${sizes.length} conductor sizes at ${write('current', currentA, units, { round: 'up' })} and ${write('voltage', voltageV, units)}. At this run's ${lengthText}: ${each.join('; ')}. The limit is ${limitText(limit)}.`;
 }

@@ -2,6 +2,7 @@ import { acceptedBy, calculationVersion, type Severity, type Sizing, topicNamed 
 import { type Block, facts, type HeadingBlock, heading, lead, paragraph, table } from '../document/block.js';
 import type { Figure } from '../picture/figure.js';
 import { checksOf } from './checks.js';
+import { noLimitByTopic } from './limits.js';
 import type { InputOrigin, SheetRecord, SheetSignature } from './record.js';
 import { computedText, leftText, roundingOf } from './units.js';
 
@@ -258,7 +259,12 @@ function resultTable(results: Sizing['results']): Block {
 function checkBlocks(record: SheetRecord): Block[] {
 	const checks = checksOf(record);
 	if (checks.length === 0)
-		return [paragraph('No limit with a margin is recorded for this topic; see the findings.')];
+		return [
+			paragraph(
+				noLimitByTopic[record.sizing.topic] ??
+					'No limit with a margin is recorded for this topic; see the findings.',
+			),
+		];
 	return [
 		table(
 			['Check:7', 'Value:>3', 'Limit:>4', 'Margin:>3', 'Holds:3'],

@@ -64,6 +64,11 @@ function amount(term: string | undefined): { value: number; unit: string; text: 
 	return { value: Number(figure), unit: (unit ?? '').trim(), text: (term ?? '').trim() };
 }
 
+function shareOf(share: number) {
+	const text = `${writeNumber(share * 100, 0)} %`;
+	return { label: share === 1 ? 'all of it' : `${text} of it`, value: share, unit: '1', text };
+}
+
 /** What the topic holds against each other, where the sheet has both, as numbers of one unit. */
 function limitsOfTopic(sizing: Sizing, inputs: readonly SheetInput[]): SheetCheck[] {
 	const all = [...sizing.results, ...inputs, ...sizing.assumed];
@@ -73,8 +78,7 @@ function limitsOfTopic(sizing: Sizing, inputs: readonly SheetInput[]): SheetChec
 	};
 	return (limitsByTopic[sizing.topic] ?? []).flatMap(({ value: name, limit: against, sense }) => {
 		const value = numberNamed(name);
-		const limit =
-			against === 1 ? { label: 'all of it', value: 1, unit: '1', text: '100 %' } : numberNamed(against);
+		const limit = typeof against === 'number' ? shareOf(against) : numberNamed(against);
 		if (value === null || limit === null) return [];
 		const asShare = limit.unit === '1' && value.unit === '%';
 		if (!asShare && value.unit !== limit.unit) return [];
