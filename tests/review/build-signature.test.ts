@@ -45,18 +45,20 @@ describe.each(DIALECTS)('the signature under a build as a whole ($title)', (dial
 		expect(await shop.kinds()).not.toContain('build-signed');
 		expect(await shop.say(kim, '/log review')).toContain('is not signed as a whole');
 		expect(await html()).toContain('NOT SIGNED AS A WHOLE');
+		await shop.say(sam, '/log comment 2 tight bend');
+		expect(await shop.say(kim, '/log review')).toMatch(/No\. 2 .*\(1 comment\)/);
 		await signAll();
 		const head = await shop.chat.log.head('demo');
 		const said = await shop.say(kim, '/log sign build ready for the road');
-		expect(said).toContain('Build "heron" signed as a whole by Kim, 2026-05-04 12:00 UTC (No. 7)');
+		expect(said).toContain('Build "heron" signed as a whole by Kim, 2026-05-04 12:00 UTC (No. 8)');
 		expect(said).toContain(`up to No. ${head?.number}, hash ${head?.hash}`);
 		expect(said).toContain('2 of 2 answers have a signature that holds; nothing is open');
 		expect(await shop.say(sam, '/log review')).toMatch(
-			/is signed as a whole by Kim, 2026-05-04 12:00 UTC \(No\. 7\), as it stood at No\. 6: checked and approved as a whole: ready for the road/,
+			/is signed as a whole by Kim, 2026-05-04 12:00 UTC \(No\. 8\), as it stood at No\. 7: checked and approved as a whole: ready for the road/,
 		);
 		const cover = await html();
-		expect(cover).toContain('SIGNED by Kim, 2026-05-04 12:00 UTC (No. 7)');
-		expect(cover).toContain(`the log up to No. 6 (signed answers: 2), hash ${head?.hash}`);
+		expect(cover).toContain('SIGNED by Kim, 2026-05-04 12:00 UTC (No. 8)');
+		expect(cover).toContain(`the log up to No. 7 (signed answers: 2), hash ${head?.hash}`);
 		expect((await shop.chat.log.verify('demo')).ok).toBe(true);
 	});
 
@@ -90,6 +92,7 @@ describe.each(DIALECTS)('the signature under a build as a whole ($title)', (dial
 		expect(refused).toMatch(/still open: 1 danger \(No\. 4\)/);
 		await shop.say(kim, '/log reject 3 wrong cable');
 		expect(await shop.say(kim, '/log sign build')).toContain('1 rejected (No. 3)');
+		expect(await shop.say(kim, '/log review')).toContain('nothing in their place yet: No. 3');
 		expect(await shop.say(kim, '/log sign build anyway')).toContain('Say why');
 		expect(await shop.kinds()).not.toContain('build-signed');
 		const said = await shop.say(kim, '/log sign build anyway the run is taken out again');

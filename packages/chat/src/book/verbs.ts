@@ -68,7 +68,6 @@ async function picturesOfBuild(turn: Turn, which: string): Promise<Reply> {
 }
 
 export const bookVerbs: readonly Verb[] = [
-	signBuildVerb,
 	{
 		usage: 'export html|pdf|csv|json',
 		help: "the book of the channel's build as a file",
@@ -102,4 +101,5 @@ export const bookVerbs: readonly Verb[] = [
 		pattern: /^picture(?:\s+(\S{1,40}))?$/i,
 		run: (turn, match) => picturesOfBuild(turn, match[1] ?? ''),
 	},
+	signBuildVerb,
 ];

@@ -24,7 +24,7 @@ const settingSchema = z.object({ channel: z.string(), time: z.string() });
 
 /** What of the shop is unsigned, build by build; null when nothing is. */
 async function digest(log: Log, shop: string): Promise<Reply | null> {
-	const open = await openAnswers(log, shop, {});
+	const { open } = await openAnswers(log, shop, {});
 	if (open.length === 0) return null;
 	const dangers = open.filter(({ grave }) => grave === 0).length;
 	const asked = open.filter(({ review }) => review.state === 'asked of the lead').length;

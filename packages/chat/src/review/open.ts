@@ -18,8 +18,15 @@ export interface Open {
 	readonly system: string;
 }
 
-/** Answers that stand and are not signed, or whose signature is out of date: dangers first, then by system and number. */
-export async function openAnswers(log: Log, shop: string, where: LogFilter): Promise<Open[]> {
+/** What is to be looked at. */
+interface ToLookAt {
+	/** answers that stand and are not signed, or whose signature is out of date: dangers first, then by system and number */
+	readonly open: Open[];
+	/** rejected, with no other in their place yet: numbers, ascending */
+	readonly rejected: readonly number[];
+}
+
+export async function openAnswers(log: Log, shop: string, where: LogFilter): Promise<ToLookAt> {
 	const { entries } = await log.find(shop, {
 		...where,
 		kinds: ['exchange'],
@@ -27,7 +34,7 @@ export async function openAnswers(log: Log, shop: string, where: LogFilter): Pro
 		limit: LOOK_MAX,
 	});
 	const reviews = await reviewsOf(log, shop, entries);
-	return entries
+	const open = entries
 		.flatMap((entry): Open[] => {
 			const review = reviews.get(entry.number) as Review;
 			if (review.state === 'signed' || !stands(review)) return [];
@@ -37,11 +44,17 @@ export async function openAnswers(log: Log, shop: string, where: LogFilter): Pro
 			return [{ entry, review, grave, system }];
 		})
 		.sort((a, b) => a.grave - b.grave || a.system.localeCompare(b.system) || a.entry.number - b.entry.number);
+	const rejected = entries.flatMap(({ number }) =>
+		reviews.get(number)?.state === 'rejected' ? [number] : [],
+	);
+	return { open, rejected: rejected.sort((a, b) => a - b) };
 }
 
 function openLine({ entry, review, grave, system }: Open): string {
 	const word = ['DANGER ', 'warning ', ''][grave];
-	return `${word}${system}: ${entryLine(entry)}${stateWords(review)}`;
+	const comments = review.signatures.filter(({ act }) => act === 'commented').length;
+	const said = comments === 0 ? '' : ` (${comments === 1 ? '1 comment' : `${comments} comments`})`;
+	return `${word}${system}: ${entryLine(entry)}${stateWords(review)}${said}`;
 }
 
 /** The lines of a list, and how many more there are. */

@@ -27,12 +27,19 @@ async function sheet(turn: Turn, number: number): Promise<Reply> {
 async function review(turn: Turn): Promise<Reply> {
 	const build = await turn.build();
 	const { shop, channel } = turn.incoming;
-	const open = await openAnswers(turn.log, shop, build === null ? { channel } : { build });
+	const { open, rejected } = await openAnswers(turn.log, shop, build === null ? { channel } : { build });
 	const where = build === null ? 'this channel' : `build "${build}"`;
 	const whole =
 		build === null ? [] : buildSignatureLines(build, await buildSignatureOf(turn.log, shop, build));
 	const head = open.length === 0 ? `Nothing is unsigned in ${where}.` : `${open.length} unsigned in ${where}`;
-	return listed([head, ...openLines(open, 30), ...whole].join('\n'), 'channel');
+	return listed([head, ...openLines(open, 30), ...rejectedLines(rejected), ...whole].join('\n'), 'channel');
+}
+
+/** What was rejected still wants an answer, or the word that none is needed. */
+function rejectedLines(rejected: readonly number[]): string[] {
+	if (rejected.length === 0) return [];
+	const shown = rejected.slice(-10).join(', ');
+	return [`Rejected, and nothing in their place yet: No. ${shown}`];
 }
 
 export const reviewVerbs: readonly Verb[] = [
