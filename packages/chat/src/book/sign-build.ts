@@ -149,7 +149,7 @@ async function signBuild(turn: Turn, said: string): Promise<Reply> {
 
 export const signBuildVerb: Verb = {
 	usage: 'sign build [anyway WHY]',
-	help: 'a lead signs the build as a whole, as it stands',
+	help: null,
 	pattern: /^sign\s+build(?:\s+(\S[\s\S]{0,999}))?$/i,
 	run: (turn, match) => signBuild(turn, (match[1] ?? '').trim()),
 };

@@ -181,7 +181,7 @@ export const signVerbs: readonly Verb[] = [
 	},
 	{
 		usage: 'sign|reject|comment|ask-lead 128 [WORDS]',
-		help: 'a lead signs or rejects; everybody comments or asks the lead',
+		help: 'a lead signs ("sign build": the whole build) or rejects; all comment or ask the lead',
 		pattern: /^(sign|reject|comment|ask-lead)(?:\s+([\s\S]*))?$/i,
 		run: (turn, match) => noNumber(turn, match[1] as string, (match[2] ?? '').trim()),
 	},
