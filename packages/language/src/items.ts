@@ -88,6 +88,7 @@ export function readItems(
 				close();
 			begin(element);
 			applyWords(draft, inner, element, names, goesOn);
+			if (asName !== undefined) nameOfLowVoltage(draft, elements[index - 1], names);
 			if (asName !== undefined) draft.lastName = element;
 			continue;
 		}
@@ -109,7 +110,7 @@ export function readItems(
 			continue;
 		}
 		if (element.type === 'number' && countName !== null) {
-			pendingCount = { value: element.value, element };
+			if (isCount(element.value, item[countName] as Field)) pendingCount = { value: element.value, element };
 			continue;
 		}
 		const name = fieldFor(element, item, draft, context);
@@ -155,6 +156,11 @@ function drawOfCooling({ values, elements }: Draft, message: string): string[] {
 	values.powerW = drawW;
 	const said = message.slice(written.start, written.end);
 	return [`${said} is the cooling; its draw is taken as ${drawW} W (${leastCoolingBtuPerWh} Btu/Wh).`];
+}
+
+/** "GVWR 8550 add 60 lb": such a figure counts nothing. */
+function isCount(value: number, { type }: Field): boolean {
+	return type.sort === 'count' && Number.isInteger(value) && value >= type.min && value <= type.max;
 }
 
 /** A thing has a name or something that makes it one; "2 days" alone is nobody's running time. */
@@ -211,6 +217,19 @@ function itemMeanings(element: Element, topic: string, list: string): Meaning[] 
 	return own.flatMap((meaning) =>
 		meaning.means === 'item' && meaning.field === list ? [meaning.inner] : [],
 	);
+}
+
+/** No mains is below it [V]. */
+const lowestMainsV = 60;
+
+/** "12v ac": the unit that runs off the bank, though the voltage went to the bank. */
+function nameOfLowVoltage({ values }: Draft, before: Element | undefined, names: readonly string[]): void {
+	const [name] = names;
+	const volts =
+		before?.type === 'quantity' ? before.readings.find(({ kind }) => kind === 'voltage')?.value : undefined;
+	if (name === undefined || volts === undefined || volts >= lowestMainsV) return;
+	if (typicalLoad(String(values[name]))?.name !== 'air conditioner') return;
+	values[name] = `${volts}v air conditioner`;
 }
 
 function applyWords(

@@ -55,6 +55,8 @@ export function unitAt(text: string, message: string, at: number): UnitMatch | n
 		if (letter.test(last) && next !== undefined && letter.test(next)) continue;
 		// "4 LT265/70R17": a tire for light trucks, not litres.
 		if (word === 'lt' && next !== undefined && /\d/.test(next)) continue;
+		// "12 V AC": an air conditioner of 12 V; alternating current is never of so little.
+		if (word.endsWith(' ac') && Number(/(\d+(?:\.\d+)?)\s*$/.exec(text.slice(0, at))?.[1]) < 60) continue;
 		// "24 V DC-DC charger": the second DC belongs to the charger.
 		if (word.endsWith('dc') && /^(?:[-/]| to )dc\b/.test(text.slice(at + length, at + length + 8))) continue;
 		return { ...unit, length };

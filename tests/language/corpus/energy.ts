@@ -206,7 +206,7 @@ export const energy: readonly Phrasing[] = [
 	read('does a 300ah bank carry 12v rooftop ac all night', 'runtime', {
 		unitAh: 300,
 		bankV: 12,
-		loads: [{ name: 'rooftop ac' }],
+		loads: [{ name: '12v air conditioner' }],
 		overnight: true,
 	}),
 	read('will 200ah lifepo4 carry a 1800w induction cooktop for 20 min and the ac overnight', 'runtime', {

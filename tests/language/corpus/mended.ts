@@ -1,4 +1,4 @@
-import { asks, cfm, days, fahrenheit, ft, gal, inchMm, type Phrasing, psi, read } from './phrasing.js';
+import { asks, cfm, days, fahrenheit, ft, gal, inchMm, lb, type Phrasing, psi, read } from './phrasing.js';
 
 /** Phrasings that were once read wrongly, or not at all, in English. */
 export const mendedEnglish: readonly Phrasing[] = [
@@ -104,6 +104,43 @@ export const mendedEnglish: readonly Phrasing[] = [
 		chemistry: 'lifepo4',
 		loads: [{ powerW: 40 }],
 	}),
+	asks('how big a furnace for 20 below', 'heat', { outsideC: fahrenheit(-20) }),
+	asks('how much insulation for minus 10', 'heat', { outsideC: fahrenheit(-10) }),
+	asks('diesel per week at 30F', 'heat', { outsideC: fahrenheit(30), 'fuel?': 'diesel' }),
+	read('ac 13500 btu on 3000 w inverter how long 400ah', 'runtime', {
+		unitAh: 400,
+		loads: [{ name: 'ac', powerW: 1501 }],
+		ratedW: 3000,
+	}),
+	read('can 2x100ah run a 12v ac 8 hours', 'runtime', {
+		unitAh: 100,
+		unitCount: 2,
+		bankV: 12,
+		loads: [{ name: '12v air conditioner', durationH: 8 }],
+	}),
+	read('panels 2x200w in series 100/20 controller ok at -10f', 'array', {
+		joined: 'series',
+		panels: 2,
+		panelW: 200,
+		controllerV: 100,
+		controllerA: 20,
+		lowC: fahrenheit(-10),
+	}),
+	read('amp draw 1500 watt kettle 12v inverter', 'inverter', {
+		loads: [{ name: 'kettle', powerW: 1500 }, { name: 'inverter' }],
+		bankV: 12,
+	}),
+	read('how many amps does a 1000w microwave pull on 12v', 'inverter', {
+		loads: [{ name: 'microwave', powerW: 1000 }],
+		bankV: 12,
+	}),
+	read('ac size for 95F extended van', 'cool', { outsideC: fahrenheit(95), wheelbase: 'extra-long' }),
+	asks('strap for 120 lb fridge', 'restraint', { massKg: lb(120), 'item?': 'fridge' }),
+	asks('loaded 8200 lbs gvwr 8550 can i add a 60 lb awning', 'payload', {
+		emptyKg: lb(8200),
+		gvwrKg: lb(8550),
+		items: [{ name: 'awning', massKg: lb(60) }],
+	}),
 ];
 
 /** The same in Spanish and German. */
@@ -117,5 +154,7 @@ export const mendedMetric: readonly Phrasing[] = [
 		stayH: days(3),
 		outsideC: -5,
 	}),
+	read('sicherung für 6mm2', 'fuse', { size: '6 mm²' }),
+	read('30 grados bajo cero furgón largo calefacción', 'heat', { outsideC: -30, wheelbase: 'long' }),
 	read('tank 100 liter 2 personen 3 nächte', 'tank', { freshL: 100, people: 2, wantedH: days(3) }),
 ];

@@ -283,6 +283,7 @@ export const array = declareTopic({
 		'string voltage',
 		'solar controller',
 		'charge controller',
+		'controller',
 		'series or parallel',
 		'panels in series',
 		'voc',

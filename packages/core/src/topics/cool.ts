@@ -249,6 +249,12 @@ export const cool = declareTopic({
 		'How much heat a parked van takes in on a clear hot day, which unit keeps up, and how long the bank runs it.',
 	words: [
 		'air conditioner',
+		'ac size',
+		'size ac',
+		'how big an ac',
+		'what ac',
+		'how much ac',
+		'ac btu',
 		'air conditioning',
 		'aircon',
 		'cooling load',
