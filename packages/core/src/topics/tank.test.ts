@@ -117,3 +117,22 @@ test('every answer carries the cautions of drinking water and of weight', () => 
 	expect(cautions.join(' ')).toMatch(/backflow/);
 	expect(cautions.join(' ')).toMatch(/axle/);
 });
+
+describe('the tanks that so many days take', () => {
+	const crew = { people: 2, wantedH: 96 };
+
+	test('hold what is used in that time, and last that long', () => {
+		const sizing = answered(tank, crew);
+		expect(sizing.headline).toMatch(/ fresh and .+ gray for 4 days$/);
+		const { freshNeeded, grayNeeded } = numbersOf(tank, crew);
+		const days = numbersOf(tank, { ...crew, freshL: freshNeeded, grayL: grayNeeded });
+		expect(days.freshDays).toBeCloseTo(4, 9);
+		expect(days.grayDays).toBeCloseTo(4, 9);
+	});
+
+	test('a gray tank that is too small for them is found', () => {
+		const { grayNeeded = 0 } = numbersOf(tank, crew);
+		expect(codesOf(tank, { ...crew, grayL: grayNeeded * 0.99 })).toEqual(['days-not-met']);
+		expect(codesOf(tank, { ...crew, grayL: grayNeeded * 1.01 })).toEqual([]);
+	});
+});

@@ -30,7 +30,6 @@ const fields = {
 			'frischwasser',
 			'frischwassertank',
 		],
-		required: 'How big is the fresh tank?',
 	}),
 	grayL: quantity({
 		label: 'gray tank',
@@ -210,7 +209,8 @@ export const tank = declareTopic({
 	name: 'tank',
 	title: 'Days of fresh and gray water',
 	system: 'water',
-	purpose: 'How long the fresh tank lasts, when the gray tank is full, and which comes first.',
+	purpose:
+		'How long the fresh tank lasts, when the gray tank is full, and which comes first; or the tanks that so many days take.',
 	words: [
 		'fresh water',
 		'gray water',
@@ -224,6 +224,10 @@ export const tank = declareTopic({
 		'aguas grises',
 		'tank',
 		'tanks',
+		'tank size',
+		'tank sizes',
+		'how much water',
+		'wie viel wasser',
 		'how long do the tanks last',
 		'how long does the tank last',
 		'how long will the tank last',
@@ -256,11 +260,18 @@ export const tank = declareTopic({
 		'30 gal fresh, 20 gal gray, 2 people, 4 min showers',
 		'how many days of water: fresh 100 L gray 60 L 2 adults no shower',
 		'2 people fresh tank 40 gal, waste tank 40 gal for 5 days',
+		'tank sizes for 3 people 5 days',
 		'frischwasser 90 L abwasser 70 L 2 personen',
 	],
 	method:
 		'Water used a day by people and habits, against both tanks. What is drunk or flushed does not reach the gray tank; everything else does. Spills, rain and refills on the way are not counted.',
 	fields,
+	needs: [
+		{
+			anyOf: ['freshL', 'wantedH'],
+			question: 'How big is the fresh tank, or how many days should the water last?',
+		},
+	],
 	calculate: calculateTank,
 });
 
@@ -282,13 +293,16 @@ function habitsOf(input: Input, people = input.people): DailyWater {
 	});
 }
 
+/** With the fresh tank known, by name or by the days it must last. */
+type WithTank = Input & { readonly freshL: number };
+
 interface Days {
 	readonly freshD: number;
 	readonly grayD: number;
 	readonly firstD: number;
 }
 
-function daysOf(input: Input, day: DailyWater): Days {
+function daysOf(input: WithTank, day: DailyWater): Days {
 	const freshD = (input.freshL * input.usable) / day.freshL;
 	const grayD =
 		input.grayL === undefined || day.grayL < leastUseL ? Number.POSITIVE_INFINITY : input.grayL / day.grayL;
@@ -315,6 +329,12 @@ function calculateTank(given: Input, sheet: Sheet) {
 			'drinkingL',
 		);
 	}
+	if (input.freshL === undefined) return sizeTanks(sheet, input, day, (input.wantedH as number) / 24);
+	return lastTanks(sheet, { ...input, freshL: input.freshL }, day);
+}
+
+/** How long the tanks last that are there. */
+function lastTanks(sheet: Sheet, input: WithTank, day: DailyWater) {
 	const days = daysOf(input, day);
 	const grayFirst = days.grayD < days.freshD;
 	const wantedD = input.wantedH === undefined ? null : input.wantedH / 24;
@@ -340,7 +360,73 @@ function calculateTank(given: Input, sheet: Sheet) {
 	});
 }
 
-function writeWorking(sheet: Sheet, input: Input, day: DailyWater, days: Days): void {
+/** The tanks that so many days take. */
+function sizeTanks(sheet: Sheet, input: Input, day: DailyWater, wantedD: number) {
+	const n = (value: number) => writeNumber(value, 2);
+	const up = { round: 'up' } as const;
+	const sized = (other: DailyWater, days: number) => ({
+		freshL: (other.freshL * days) / input.usable,
+		grayL: other.grayL * days,
+	});
+	const { freshL, grayL } = sized(day, wantedD);
+	writeUse(sheet, input, day);
+	sheet.step(
+		'fresh tank for the days wanted',
+		'Vfresh = Vf · d / u',
+		`${n(day.freshL)} L/day × ${n(wantedD)} / ${n(input.usable)}`,
+		freshL,
+		{ kind: 'volume', source: practice('the pick-up leaves the last of the water') },
+	);
+	sheet.step(
+		'gray tank for the days wanted',
+		'Vgray = Vg · d',
+		`${n(day.grayL)} L/day × ${n(wantedD)}`,
+		grayL,
+		{
+			kind: 'volume',
+			source: balance,
+		},
+	);
+	const volume = { kind: 'volume', write: up } as const;
+	sheet.result('freshNeeded', 'fresh tank for the days wanted', freshL, volume);
+	sheet.result('grayNeeded', 'gray tank for the days wanted', grayL, volume);
+	sheet.result('freshPerDay', 'fresh water a day', day.freshL, volume);
+	sheet.result('grayPerDay', 'gray water a day', day.grayL, volume);
+	sheet.result('freshMass', 'weight of the water in a full fresh tank', fullMassKg(freshL), {
+		kind: 'mass',
+		write: up,
+	});
+	const shown = (tanks: { readonly freshL: number; readonly grayL: number }) =>
+		sheet.say`${sheet.show('volume', tanks.freshL, up)} fresh and ${sheet.show('volume', tanks.grayL, up)} gray`;
+	for (const days of [wantedD - 1, wantedD + 1]) {
+		if (days < 1) continue;
+		sheet.neighbour(counted(sheet, writeNumber(days, 1)), true, shown(sized(day, days)));
+	}
+	for (const people of [input.people - 1, input.people + 1]) {
+		if (people < 1) continue;
+		const other = shown(sized(habitsOf(input, people), wantedD));
+		sheet.neighbour(people === 1 ? sheet.say`1 person` : sheet.say`${people} people`, true, other);
+	}
+	if (input.grayL !== undefined && input.grayL < grayL) {
+		sheet.finding(
+			'warning',
+			'days-not-met',
+			sheet.say`The gray tank (${sheet.show('volume', input.grayL)}) is full before: it must hold ${sheet.show('volume', grayL, up)}.`,
+			balance,
+		);
+	}
+	sheet.caution(cautionPotable, cautionBackflow, cautionTankWeight, cautionDrain);
+	const use = sheet.show('volume', day.freshL, up);
+	const toGray = sheet.show('volume', day.grayL, up);
+	const mass = sheet.show('mass', fullMassKg(freshL), up);
+	return sheet.answer(sheet.say`${shown({ freshL, grayL })} for ${counted(sheet, writeNumber(wantedD, 1))}`, {
+		because: `${sheet.say`The crew uses ${use} a day; ${toGray} of it runs to the gray tank.`} ${sheet.say`The fresh water alone weighs ${mass}.`}`,
+		governedBy: 'fresh tank',
+	});
+}
+
+/** The water of a day. */
+function writeUse(sheet: Sheet, input: Input, day: DailyWater): void {
 	const n = (value: number) => writeNumber(value, 2);
 	if (input.showers) {
 		sheet.step(
@@ -365,6 +451,12 @@ function writeWorking(sheet: Sheet, input: Input, day: DailyWater, days: Days): 
 		day.freshL,
 		{ kind: 'volume', source: balance },
 	);
+	sheet.source(practice('water habits aboard vans'));
+}
+
+function writeWorking(sheet: Sheet, input: WithTank, day: DailyWater, days: Days): void {
+	const n = (value: number) => writeNumber(value, 2);
+	writeUse(sheet, input, day);
 	sheet.step(
 		'days of fresh water',
 		'u · Vfresh / Vf',
@@ -381,10 +473,15 @@ function writeWorking(sheet: Sheet, input: Input, day: DailyWater, days: Days): 
 			{ unit: 'days', source: balance },
 		);
 	}
-	sheet.source(practice('water habits aboard vans'));
 }
 
-function writeResults(sheet: Sheet, input: Input, day: DailyWater, days: Days, wantedD: number | null): void {
+function writeResults(
+	sheet: Sheet,
+	input: WithTank,
+	day: DailyWater,
+	days: Days,
+	wantedD: number | null,
+): void {
 	const down = { unit: 'days', write: { decimals: 1, round: 'down' } } as const;
 	const up = { kind: 'volume', write: { round: 'up' } } as const;
 	sheet.result('days', 'days until the first tank stops you', days.firstD, down);
@@ -405,11 +502,11 @@ function writeResults(sheet: Sheet, input: Input, day: DailyWater, days: Days, w
 }
 
 /** Gray-bound share of one filling of the fresh tank [L]. */
-function grayNeededL(input: Input, day: DailyWater): number {
+function grayNeededL(input: WithTank, day: DailyWater): number {
 	return (input.freshL * input.usable * day.grayL) / day.freshL;
 }
 
-function writeNeighbours(sheet: Sheet, input: Input, wantedD: number | null): void {
+function writeNeighbours(sheet: Sheet, input: WithTank, wantedD: number | null): void {
 	for (const people of [input.people - 1, input.people + 1]) {
 		if (people < 1) continue;
 		const { firstD } = daysOf(input, habitsOf(input, people));
@@ -422,7 +519,7 @@ function writeNeighbours(sheet: Sheet, input: Input, wantedD: number | null): vo
 }
 
 /** How long a shower may run: until the days wanted are no longer met, or the tanks change places. */
-function writeTipping(sheet: Sheet, input: Input, days: Days, wantedD: number | null): void {
+function writeTipping(sheet: Sheet, input: WithTank, days: Days, wantedD: number | null): void {
 	if (!input.showers || input.showersPerDay === 0) return;
 	const at = (showerH: number) => daysOf(input, habitsOf({ ...input, showerH }));
 	if (wantedD !== null && days.firstD >= wantedD) {
@@ -469,7 +566,7 @@ function crossing(from: number, end: number, holds: (value: number) => boolean):
 
 function writeFindings(
 	sheet: Sheet,
-	input: Input,
+	input: WithTank,
 	day: DailyWater,
 	days: Days,
 	wantedD: number | null,

@@ -2,7 +2,13 @@ import type { Phrasebook } from '../phrasebook.js';
 
 export const tank: Phrasebook = {
 	'fresh tank': 'Frischwassertank',
-	'How big is the fresh tank?': 'Wie groß ist der Frischwassertank?',
+	'How big is the fresh tank, or how many days should the water last?':
+		'Wie groß ist der Frischwassertank, oder wie viele Tage soll das Wasser reichen?',
+	'{0} fresh and {1} gray': '{0} Frischwasser und {1} Abwasser',
+	'The gray tank ({0}) is full before: it must hold {1}.':
+		'Der Abwassertank ({0}) ist vorher voll: er muss {1} fassen.',
+	'The fresh water alone weighs {0}.': 'Allein das Frischwasser wiegt {0}.',
+	'{0} for {1}': '{0} für {1}',
 	'gray tank': 'Abwassertank',
 	'How many people live aboard?': 'Wie viele Personen leben an Bord?',
 	children: 'Kinder',

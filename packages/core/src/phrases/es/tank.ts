@@ -2,7 +2,13 @@ import type { Phrasebook } from '../phrasebook.js';
 
 export const tank: Phrasebook = {
 	'fresh tank': 'depósito de agua limpia',
-	'How big is the fresh tank?': '¿Qué tamaño tiene el depósito de agua limpia?',
+	'How big is the fresh tank, or how many days should the water last?':
+		'¿Qué tamaño tiene el depósito de agua limpia, o cuántos días debe durar el agua?',
+	'{0} fresh and {1} gray': '{0} de agua limpia y {1} de aguas grises',
+	'The gray tank ({0}) is full before: it must hold {1}.':
+		'El depósito de aguas grises ({0}) se llena antes: debe tener {1}.',
+	'The fresh water alone weighs {0}.': 'Solo el agua limpia pesa {0}.',
+	'{0} for {1}': '{0} para {1}',
 	'gray tank': 'depósito de aguas grises',
 	'How many people live aboard?': '¿Cuántas personas viven a bordo?',
 	children: 'niños',
