@@ -29,7 +29,7 @@ export const demoBook: BuildBook = {
 			at: '2026-05-05T16:02:00.000Z',
 			meaning: 'approved as a whole, with what is open',
 			words: 'the wiring stands, so that the walls can be closed; the rest is checked at the handover',
-			covers: { entry: 139, hash: '77c0d2b4'.repeat(8) },
+			covers: { now: null, entry: 139, hash: '77c0d2b4'.repeat(8) },
 			signed: 1,
 			open: '1 danger (No. 138); 5 not checked (No. 132, 133, 134, 135, 136); 1 rejected (No. 131)',
 			ownQuestion: false,

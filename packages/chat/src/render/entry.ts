@@ -7,6 +7,11 @@ export function entryLine(entry: Entry): string {
 	return `No. ${entry.number}  ${entry.topic ?? entry.state ?? ''}  ${exchange?.answer.headline ?? ''}`;
 }
 
+/** Who an entry is by; in words where the name was erased. */
+export function nameOf({ erased, personName }: Entry): string {
+	return erased ? 'somebody who was forgotten' : personName;
+}
+
 /** "2026-05-04 12:00 UTC" */
 export function instantText(at: string): string {
 	return `${at.slice(0, 10)} ${at.slice(11, 16)} UTC`;

@@ -14,6 +14,18 @@ import { askedBefore } from './asker.js';
 const actKinds = ['signed', 'rejected', 'commented', 'asked'] as const satisfies readonly EntryKind[];
 export type ActKind = (typeof actKinds)[number];
 
+export function isAct(kind: EntryKind): kind is ActKind {
+	return actKinds.some((one) => one === kind);
+}
+
+/** An act as a thing, before the number of the answer it is about. */
+export const actTitles: Readonly<Record<ActKind, string>> = {
+	signed: 'it is the signature under',
+	rejected: 'it is the rejection of',
+	commented: 'it is a comment on',
+	asked: 'it asks the lead about',
+};
+
 /** What the chain keeps of an act. Its words are typed text and lie in the erasable part. */
 const actBodySchema = z.object({ meaning: z.string(), ownQuestion: z.boolean() });
 
@@ -295,7 +307,8 @@ async function everyOne(
 	return found.sort((a, b) => a.number - b.number);
 }
 
-function signatureOf(entry: Entry): SheetSignature {
+/** An act about an answer as it is shown with it. */
+export function signatureOf(entry: Entry): SheetSignature {
 	const body = actBodySchema.safeParse(entry.body);
 	const words = wordsOf(entry);
 	const meaning = body.success ? body.data.meaning : entry.kind;

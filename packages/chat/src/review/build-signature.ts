@@ -18,6 +18,8 @@ export const buildSignedSchema = z.object({
 	open: z.string().nullable(),
 });
 
+type Covers = z.infer<typeof buildSignedSchema>['covers'];
+
 /** What changes a build: what is told of it, a new answer, one in place of another, one that is rejected. */
 const changing = ['build-changed', 'exchange', 'rejected'] as const satisfies readonly EntryKind[];
 /** Entries since then that are named. */
@@ -47,8 +49,8 @@ export async function buildSignatureOf(
 		name: entry.erased ? null : entry.personName,
 		at: entry.at,
 		meaning,
-		words: wordsOf(entry),
-		covers,
+		words: wordsOfBuildSignature(entry),
+		covers: { ...covers, now: await hashNow(log, shop, covers) },
 		signed,
 		open,
 		ownQuestion,
@@ -56,7 +58,27 @@ export async function buildSignatureOf(
 	};
 }
 
-async function changedSince(
+/** The hash that the covered entry has in this log, where it is another than the one that was signed. */
+async function hashNow(log: Log, shop: string, { entry, hash }: Covers): Promise<string | null> {
+	const covered = await log.entry(shop, entry);
+	return covered === null || covered.hash === hash ? null : covered.hash;
+}
+
+/** What of the log a signature covers; in a log that was taken in under another name the hashes are new. */
+export async function coversText(log: Log, shop: string, covers: Covers): Promise<string[]> {
+	const now = await hashNow(log, shop, covers);
+	return [
+		`It covers the log up to No. ${covers.entry}, hash ${covers.hash}`,
+		...(now === null
+			? []
+			: [
+					`In this log No. ${covers.entry} has another hash, ${now}: it was chained anew since, as an import under another name does. Compare it with the log that was signed.`,
+				]),
+	];
+}
+
+/** The first entries that changed a build since one, at most some. */
+export async function changedSince(
 	log: Log,
 	shop: string,
 	build: string,
@@ -75,7 +97,8 @@ async function changedSince(
 		.slice(0, SINCE_MAX);
 }
 
-function wordsOf({ erased, text }: Entry): string | null {
+/** What was said behind "sign build", or null. */
+export function wordsOfBuildSignature({ erased, text }: Entry): string | null {
 	if (erased) return null;
 	const words = /^sign\s+build\s+(\S[\s\S]*)$/i.exec(text.trim())?.[1] ?? '';
 	const anyway = ANYWAY.exec(words);
@@ -98,6 +121,6 @@ export function buildSignatureLines(build: string, signature: WholeSignature | n
 }
 
 /** "No. 12, 14 and later ones". */
-function sinceText(since: readonly number[]): string {
+export function sinceText(since: readonly number[]): string {
 	return `No. ${since.slice(0, 8).join(', ')}${since.length > 8 ? ' and later ones' : ''}`;
 }

@@ -13,6 +13,7 @@ import { noAnswer } from './about.js';
 import { type Review, reviewsOf } from './acts.js';
 import { dayText } from './dates.js';
 import { type Filter, type FilterState, filterOf, filterText, filterTitle, type Scope } from './filter.js';
+import { noAnswerReply } from './no-answer.js';
 import { reviewedReply, stands, stateWords } from './shown.js';
 
 /** Answers of a page: what a phone scrolls through with a thumb. */
@@ -106,8 +107,9 @@ function isIn(state: FilterState, review: Review): boolean {
 
 async function showEntry(turn: Turn, number: number): Promise<Reply> {
 	const entry = await turn.log.entry(turn.incoming.shop, number);
-	const reply = entry === null ? null : await reviewedReply(turn.log, entry);
-	if (reply === null) return listed(noAnswer(number), 'asker');
+	if (entry === null) return listed(noAnswer(number), 'asker');
+	const reply = await reviewedReply(turn.log, entry);
+	if (reply === null) return await noAnswerReply(turn, entry);
 	const parts = [...reply.parts.map((one) => ({ ...one, fold: false })), ...workingParts(reply.answer)];
 	return { ...reply, audience: 'channel', parts, buttons: [] };
 }
@@ -115,7 +117,7 @@ async function showEntry(turn: Turn, number: number): Promise<Reply> {
 export const findVerbs: readonly Verb[] = [
 	{
 		usage: 'show 128, sheet 128',
-		help: 'one answer with its working; as a calculation sheet',
+		help: 'one answer with its working, or what else was kept; as a calculation sheet',
 		pattern: /^(?:show\s+)?#?([1-9]\d{0,8})$/i,
 		run: (turn, match) => showEntry(turn, Number(match[1])),
 	},

@@ -3,7 +3,7 @@
 import type { Entry, Log } from '@lugbook/log';
 import { exchangeOf } from '../memory.js';
 import type { Part, Reply } from '../message.js';
-import { instantText } from '../render/entry.js';
+import { instantText, nameOf } from '../render/entry.js';
 import { audienceOf, replyWith } from '../reply.js';
 import { type Review, reviewOf } from './acts.js';
 
@@ -29,8 +29,7 @@ function withReview(reply: Reply, entry: Entry, review: Review): Reply {
 /** Who asked an answer that somebody had worked out again. */
 function againLine(entry: Entry, { asked }: Review): Part[] {
 	if (asked === null) return [];
-	const name = ({ erased, personName }: Entry) => (erased ? 'somebody who was forgotten' : personName);
-	const text = `Asked by ${name(asked)} in No. ${asked.number}, worked out again from the build by ${name(entry)}`;
+	const text = `Asked by ${nameOf(asked)} in No. ${asked.number}, worked out again from the build by ${nameOf(entry)}`;
 	return [{ kind: 'list', text, fold: false }];
 }
 

@@ -1,12 +1,14 @@
+import { exchangeOf } from '../memory.js';
 import type { Reply } from '../message.js';
 import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
-import { answerAt, noAnswer } from './about.js';
+import { noAnswer } from './about.js';
 import { buildSignatureLines, buildSignatureOf } from './build-signature.js';
 import { digestVerbs } from './digest.js';
 import { leadVerbs } from './leads.js';
 import { meVerbs } from './me.js';
+import { noAnswerReply } from './no-answer.js';
 import { openAnswers, openLines } from './open.js';
 import { replaceVerb } from './replace.js';
 import { report } from './report.js';
@@ -15,10 +17,12 @@ import { sheetRecordOf } from './sheet.js';
 import { signVerbs } from './sign.js';
 
 async function sheet(turn: Turn, number: number): Promise<Reply> {
-	const about = await answerAt(turn, number);
-	if (about === null) return listed(noAnswer(number), 'asker');
-	const record = await sheetRecordOf(turn.log, about);
-	if (record === null) return listed(`No. ${number} has no calculation to show.`, 'asker');
+	const entry = await turn.log.entry(turn.incoming.shop, number);
+	if (entry === null) return listed(noAnswer(number), 'asker');
+	if (exchangeOf(entry) === null) return await noAnswerReply(turn, entry);
+	const record = await sheetRecordOf(turn.log, entry);
+	if (record === null)
+		return listed(`No. ${number} has no calculation: "/log show ${number}" shows what was said.`, 'asker');
 	const { sheetText } = await report();
 	return listed(sheetText(record), 'channel');
 }

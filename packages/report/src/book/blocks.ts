@@ -19,6 +19,7 @@ import {
 	type FactsPart,
 	type LoadRow,
 	type RunRow,
+	runsShare,
 	type Signing,
 	type WeightRow,
 	type WeightsPart,
@@ -184,6 +185,12 @@ function wholeBlocks(whole: WholeSignature | null): Block[] {
 			],
 			['In their words', words],
 			['It covers', `the log up to No. ${covers.entry} (signed answers: ${signed}), hash ${covers.hash}`],
+			[
+				'Hash now',
+				covers.now === null
+					? null
+					: `${covers.now}: the log was chained anew since, as an import under another name does; compare it with the log that was signed`,
+			],
 			['Open when signed', open ?? 'nothing'],
 			[
 				'Changed since',
@@ -327,7 +334,7 @@ async function energyBlocks(energy: EnergyPart | null): Promise<Block[]> {
 			? []
 			: [
 					table(
-						['Load:6', 'Count:>2', 'Power:>3', 'Hours a day:>3', 'Energy a day:>3', 'Numbers:3'],
+						['Load:6', 'Count:>2', 'Power of all:>3', 'Hours a day:>3', 'Energy a day:>3', 'Numbers:3'],
 						energy.loads.map(loadCells),
 					),
 				]),
@@ -354,8 +361,7 @@ function hoursText({
 }: Pick<LoadRow, 'powerW' | 'hoursPerDay' | 'energyWh'>): string {
 	if (hoursPerDay === null) return 'not known';
 	const hours = `${writeNumber(hoursPerDay, 2)} h`;
-	const whole = (powerW ?? 0) * hoursPerDay;
-	const share = energyWh === null || whole === 0 ? 1 : energyWh / whole;
+	const share = runsShare({ powerW, hoursPerDay, energyWh });
 	return share < 0.995 ? `${hours} at ${writeNumber(share * 100, 0)} %` : hours;
 }
 

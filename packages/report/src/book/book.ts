@@ -71,7 +71,12 @@ export interface WholeSignature {
 	readonly meaning: string;
 	/** their own words, such as the reason why it is signed all the same; null where there are none or were erased */
 	readonly words: string | null;
-	readonly covers: { readonly entry: number; readonly hash: string };
+	readonly covers: {
+		readonly entry: number;
+		readonly hash: string;
+		/** the hash of that entry in this log where it is another than the one that was signed, else null */
+		readonly now: string | null;
+	};
 	/** answers that had a signature which held */
 	readonly signed: number;
 	/** what stood open and was signed all the same; null where nothing was */
@@ -141,6 +146,7 @@ export interface RunRow {
 export interface LoadRow {
 	readonly name: string;
 	readonly count: number;
+	/** of all of them together */
 	readonly powerW: number | null;
 	readonly hoursPerDay: number | null;
 	readonly energyWh: number | null;
@@ -148,6 +154,16 @@ export interface LoadRow {
 	readonly mains: boolean;
 	/** true where the numbers are typical ones, not those of the nameplate */
 	readonly assumed: boolean;
+}
+
+/** The share of its hours in which a load draws its power: a compressor starts and stops. */
+export function runsShare({
+	powerW,
+	hoursPerDay,
+	energyWh,
+}: Pick<LoadRow, 'powerW' | 'hoursPerDay' | 'energyWh'>): number {
+	const whole = (powerW ?? 0) * (hoursPerDay ?? 0);
+	return energyWh === null || whole === 0 ? 1 : energyWh / whole;
 }
 
 export interface WeightRow {

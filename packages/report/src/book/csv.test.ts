@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { demoBook } from '../../gallery/book.js';
 import { demoSheets, ft } from '../../gallery/records.js';
 import { plain } from '../plain.js';
-import type { EquipmentItem, WeightRow } from './book.js';
-import { scheduleCsv, scheduleCsvLines } from './csv.js';
+import type { EquipmentItem, RunRow, WeightRow } from './book.js';
+import { type Schedule, scheduleCsv, scheduleCsvLines } from './csv.js';
 
 /** Reads CSV by the grammar of RFC 4180, section 2. */
 function readCsv(text: string): string[][] {
@@ -108,6 +108,41 @@ describe('schedules as CSV', () => {
 		expect(row?.[0]).toBe(cell);
 	});
 
+	test('names of loads, of what is weighed and of runs begin none either', async () => {
+		const name = '=HYPERLINK("x")';
+		const load = { count: 1, powerW: 1, hoursPerDay: 1, energyWh: 1, mains: false, assumed: false };
+		const [run] = demoBook.runs as [RunRow];
+		const schedules: readonly Schedule[] = [
+			{ kind: 'loads', rows: [{ name, ...load }] },
+			{ kind: 'weights', units: 'us', rows: [{ name, massKg: 1, positionM: 0, sideM: 0 }] },
+			{
+				kind: 'runs',
+				units: 'us',
+				rows: [{ ...run, from: name, to: name, unprotected: name, deviceAt: name }],
+			},
+		];
+		for (const schedule of schedules) {
+			const [, row = []] = readCsv(await scheduleCsv(schedule));
+			expect(row[0]).toBe(`'${name}`);
+			expect(row.join('|')).not.toMatch(/(?:^|\|)=/);
+		}
+	});
+
+	test('a drop, a current, a power and a weight are never written as less than they are', async () => {
+		const [run] = demoBook.runs as [RunRow];
+		const near = { ...run, drop: 0.030001, currentA: 40.0001 };
+		const [, row = []] = readCsv(await scheduleCsv({ kind: 'runs', units: 'us', rows: [near] }));
+		expect([row[2], row[10]]).toEqual(['40.01', '3.01']);
+		const load = { name: 'fridge', count: 2, powerW: 60.001, hoursPerDay: 24, energyWh: 576.01 };
+		const [, loads = []] = readCsv(
+			await scheduleCsv({ kind: 'loads', rows: [{ ...load, mains: false, assumed: true }] }),
+		);
+		expect(loads.slice(1, 6)).toEqual(['2', '60.01', '24', '40', '576.1']);
+		const weight = { name: 'box', massKg: 100.001, positionM: null, sideM: null };
+		const [, weights = []] = readCsv(await scheduleCsv({ kind: 'weights', units: 'metric', rows: [weight] }));
+		expect(weights[1]).toBe('100.01');
+	});
+
 	test('numbers are numbers, also below nothing, in the unit that the head names', async () => {
 		const rows: WeightRow[] = [
 			{ name: 'bike', massKg: 0.45359237 * 33, positionM: -2 * ft, sideM: -0.5 * ft },
@@ -139,7 +174,7 @@ describe('schedules as CSV', () => {
 		]);
 		for (const row of runs) expect(row).toHaveLength(13);
 		const loads = readCsv(await scheduleCsv({ kind: 'loads', rows: demoBook.energy?.loads ?? [] }));
-		expect(loads[1]).toEqual(['fridge', '1', '60', '9.6', '576', 'no', 'yes']);
+		expect(loads[1]).toEqual(['fridge', '1', '60', '9.6', '100', '576', 'no', 'yes']);
 	});
 
 	test('the register tells dangers and what is still to be confirmed', async () => {

@@ -2,7 +2,7 @@ import { shownIn, type UnitHabit, writeNumber } from '@lugbook/core';
 import { plain } from '../plain.js';
 import { assumptionCount, topicTitle } from '../sheet/blocks.js';
 import type { SheetRecord } from '../sheet/record.js';
-import type { EquipmentItem, LoadRow, RunRow, WeightRow } from './book.js';
+import { type EquipmentItem, type LoadRow, type RunRow, runsShare, type WeightRow } from './book.js';
 
 /** A table for a spreadsheet; rows may be read one at a time. */
 export type Schedule =
@@ -45,7 +45,7 @@ export async function* scheduleCsvLines(schedule: Schedule): AsyncGenerator<stri
 				yield csvLine([
 					row.from,
 					row.to,
-					rounded(row.currentA, 2),
+					rounded(row.currentA, 2, 'up'),
 					rounded(row.voltageV, 2),
 					length.of(row.lengthM),
 					row.conductor,
@@ -53,7 +53,7 @@ export async function* scheduleCsvLines(schedule: Schedule): AsyncGenerator<stri
 					rounded(row.deviceA, 2),
 					row.deviceAt,
 					row.unprotected,
-					rounded(row.drop === null ? null : row.drop * 100, 2),
+					rounded(row.drop === null ? null : row.drop * 100, 2, 'up'),
 					row.entry,
 					row.state,
 				]);
@@ -64,8 +64,9 @@ export async function* scheduleCsvLines(schedule: Schedule): AsyncGenerator<stri
 			yield csvLine([
 				'load',
 				'count',
-				'power [W]',
+				'power of all [W]',
 				'hours a day [h]',
+				'of which it runs [%]',
 				'energy a day [Wh]',
 				'mains',
 				'typical',
@@ -74,9 +75,10 @@ export async function* scheduleCsvLines(schedule: Schedule): AsyncGenerator<stri
 				yield csvLine([
 					row.name,
 					row.count,
-					rounded(row.powerW, 2),
+					rounded(row.powerW, 2, 'up'),
 					rounded(row.hoursPerDay, 3),
-					rounded(row.energyWh, 1),
+					rounded(runsShare(row) * 100, 0),
+					rounded(row.energyWh, 1, 'up'),
 					row.mains,
 					row.assumed,
 				]);
@@ -94,7 +96,7 @@ export async function* scheduleCsvLines(schedule: Schedule): AsyncGenerator<stri
 			for await (const row of schedule.rows) {
 				yield csvLine([
 					row.name,
-					rounded(shownIn('mass', row.massKg, schedule.units).value, 2),
+					rounded(shownIn('mass', row.massKg, schedule.units).value, 2, 'up'),
 					length.of(row.positionM),
 					length.of(row.sideM),
 				]);
@@ -145,8 +147,9 @@ function lengthIn(units: UnitHabit) {
 	};
 }
 
-function rounded(value: number | null, decimals: number): number | null {
-	return value === null ? null : Number(writeNumber(value, decimals));
+/** @param round "up" for what a limit stands beside or what is added up: loads and drops */
+function rounded(value: number | null, decimals: number, round: 'nearest' | 'up' = 'nearest'): number | null {
+	return value === null ? null : Number(writeNumber(value, decimals, round));
 }
 
 function csvLine(cells: readonly Cell[]): string {
