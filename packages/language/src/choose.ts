@@ -147,7 +147,11 @@ function neededBonus(topic: AnyTopic, met: ReadonlySet<string>): number {
 	const all = [...required.map(has), ...groups];
 	if (all.length === 0) return 0;
 	const share = all.filter(Boolean).length / all.length;
-	return share === 1 ? 1 + 0.5 * required.length : 0.5 * share;
+	// A quantity in whose place only a flag can stand is as good as required.
+	const waivable = topic.needs.filter(({ anyOf }) =>
+		anyOf.some((name) => topic.fields[name]?.type.sort === 'flag'),
+	);
+	return share === 1 ? 1 + 0.5 * (required.length + waivable.length) : 0.5 * share;
 }
 
 function hasSort(fields: Fields, sort: Field['type']['sort']): boolean {

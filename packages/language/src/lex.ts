@@ -521,14 +521,18 @@ class Lexer {
 	#quantity(value: number, end: number, unit: UnitMatch & { at?: number }, low: number | null): true {
 		const at = unit.at ?? this.#skipBlanks(end);
 		const word = this.#message.slice(at, at + unit.length);
+		// "49V x2" is "2 x 49V", unless what follows is a measure of its own ("2 in x 4 in").
+		const times = /^\s*x\s?([2-9]|[1-5]\d)(?![\d.,/])/.exec(this.#rest(at + unit.length));
+		const behind =
+			times !== null && this.#unitAfter(at + unit.length + times[0].length) === null ? times : null;
 		const kinds = word === 'mW' ? [{ kind: 'power' as const, symbol: 'mW' }] : unit.kinds;
 		return this.#push({
 			type: 'quantity',
 			readings: this.#readings(value, kinds, unit.word),
-			...this.#takeCount(),
+			...(behind === null ? this.#takeCount() : { count: Number(behind[1]), start: this.#at }),
 			range: low !== null,
 			low: low === null ? [] : this.#readings(low, kinds, unit.word),
-			end: at + unit.length,
+			end: at + unit.length + (behind === null ? 0 : behind[0].length),
 		});
 	}
 

@@ -135,6 +135,31 @@ export const mendedEnglish: readonly Phrasing[] = [
 		bankV: 12,
 	}),
 	read('ac size for 95F extended van', 'cool', { outsideC: fahrenheit(95), wheelbase: 'extra-long' }),
+	read('how far can i run 12 awg at 15 amps 12v', 'wire', {
+		reach: true,
+		size: '12 AWG',
+		currentA: 15,
+		voltageV: 12,
+	}),
+	read('8 awg 40 amps max distance 12v', 'wire', { reach: true, size: '8 AWG', currentA: 40, voltageV: 12 }),
+	read('voc 49v x2 series 100v controller 0f', 'array', {
+		vocV: 49,
+		panels: 2,
+		joined: 'series',
+		controllerV: 100,
+		lowC: fahrenheit(0),
+	}),
+	read('extension cord 50ft 12awg 15a ok', 'wire', {
+		supply: 'mains',
+		lengthM: ft(50),
+		size: '12 AWG',
+		currentA: 15,
+	}),
+	read('2000 watt inverter start 13500 btu ac?', 'inverter', {
+		ratedW: 2000,
+		loads: [{ name: 'ac', powerW: 1501 }],
+	}),
+	read('tank sizes 3 people 5 days', 'tank', { people: 3, wantedH: days(5) }),
 	asks('strap for 120 lb fridge', 'restraint', { massKg: lb(120), 'item?': 'fridge' }),
 	asks('loaded 8200 lbs gvwr 8550 can i add a 60 lb awning', 'payload', {
 		emptyKg: lb(8200),

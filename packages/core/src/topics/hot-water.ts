@@ -217,6 +217,7 @@ export const hotWater = declareTopic({
 	purpose:
 		'What a tank of hot water costs in energy, time and amps, how long a shower it gives, and what leaving it on does to the bank.',
 	words: [
+		'wtr heater',
 		'hot water',
 		'water heater',
 		'hot-water',

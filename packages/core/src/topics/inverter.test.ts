@@ -86,6 +86,12 @@ describe('the inverter for a set of loads', () => {
 		expect(of(2000).findings.map((one) => one.code)).not.toContain('inverter-loaded-hard');
 	});
 
+	test('one that runs the loads but may not start them is not called enough', () => {
+		const compressor = [{ name: 'AC', powerW: 1500 }];
+		const { headline } = answered(inverter, { ratedW: 2000, surgeW: 4000, loads: compressor });
+		expect(headline).toBe('2000 W runs 1500 W but may not start it: 4500 W for a moment');
+	});
+
 	test('surge', () => {
 		const compressor = [{ name: 'AC', powerW: 1500 }];
 		expect(codesOf(inverter, { ratedW: 2000, surgeW: 4000, loads: compressor })).toContain('surge-too-small');

@@ -256,7 +256,11 @@ function calculateInverter(input: Input, sheet: Sheet) {
 	addOther(sheet, input, classV, currentA);
 	writeNeighbours(sheet, sizeW, classV, lowV, efficiency, ratedW === undefined, need);
 	writeTipping(sheet, cable, lowV, efficiency);
-	return answer(sheet, { sizeW, ratedW, classV, lowV, currentA, cable, need, loads, efficiency, overLimitA });
+	const surgeLimitW = surgeLimitOf(input, sizeW);
+	return answer(sheet, {
+		...{ sizeW, ratedW, classV, lowV, currentA, cable, need, loads },
+		...{ efficiency, surgeLimitW, overLimitA },
+	});
 }
 
 interface Need {
@@ -398,7 +402,7 @@ function addLoadFindings(
 			practice('80 % of the continuous power for long'),
 		);
 	}
-	const surgeLimitW = input.surgeW ?? usualSurgeShare * sizeW;
+	const surgeLimitW = surgeLimitOf(input, sizeW);
 	if (need.peakW > surgeLimitW) {
 		sheet.finding(
 			'warning',
@@ -528,8 +532,15 @@ interface Answer {
 	readonly need: Need;
 	readonly loads: readonly Load[];
 	readonly efficiency: number;
+	/** what it gives for a moment [W] */
+	readonly surgeLimitW: number;
 	/** the bank's limit where it is exceeded [A] */
 	readonly overLimitA: number | null;
+}
+
+/** What it gives for a moment [W]: as on its plate, or the usual multiple. */
+function surgeLimitOf(input: Input, sizeW: number): number {
+	return input.surgeW ?? usualSurgeShare * sizeW;
 }
 
 function answer(sheet: Sheet, found: Answer) {
@@ -559,6 +570,12 @@ function answer(sheet: Sheet, found: Answer) {
 		return sheet.answer(sheet.say`${size} is too small for ${load} at once`, {
 			because,
 			governedBy: 'continuous power',
+		});
+	}
+	if (found.ratedW !== undefined && found.need.peakW > found.surgeLimitW) {
+		return sheet.answer(sheet.say`${size} runs ${load} but may not start it: ${peak} for a moment`, {
+			because: sheet.say`It gives ${sheet.show('power', found.surgeLimitW)} for a moment. ${draws}`,
+			governedBy: 'start-up power',
 		});
 	}
 	return sheet.answer(

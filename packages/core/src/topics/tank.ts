@@ -248,6 +248,8 @@ export const tank = declareTopic({
 		'reicht das wasser',
 		'wasser reicht',
 		'tage wasser',
+		'wieviel tage',
+		'wie viele tage',
 		'water for',
 		'litros de agua',
 		'liter wasser',
@@ -255,6 +257,8 @@ export const tank = declareTopic({
 		'gallons of water',
 		'of water',
 		'water',
+		'wasser',
+		'agua',
 	],
 	examples: [
 		'30 gal fresh, 20 gal gray, 2 people, 4 min showers',

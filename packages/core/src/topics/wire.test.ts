@@ -340,3 +340,36 @@ test('metric circuits of a shore inlet of 16 A are taken as a rating', () => {
 	expect(sizing.headline).toBe('2.5 mm² copper, 16 A breaker');
 	expect(sizing.findings[0]?.source).toBe('common practice of the trade, 80 % of the rating for long loads');
 });
+
+describe('how far a size may run', () => {
+	const given = { currentA: 15, voltageV: 12, size: '12 AWG', reach: true };
+
+	test('to the length at which its drop is at the limit, worked by hand', () => {
+		const { reach } = resultsOf(given);
+		const { dropPercent } = resultsOf({ ...given, reach: undefined, lengthM: reach });
+		expect(dropPercent).toBeCloseTo(3, 6);
+		expect(answered({ ...given, reach: undefined, lengthM: reach }).headline).toMatch(/is enough/);
+		expect(answered({ ...given, reach: undefined, lengthM: Number(reach) * 1.01 }).headline).toMatch(
+			/too thin/,
+		);
+	});
+
+	test('is never shown further than it is', () => {
+		const shown = Number(/reaches ([\d.]+) ft/.exec(answered(given).headline)?.[1]);
+		expect(feet(shown)).toBeLessThanOrEqual(Number(resultsOf(given).reach));
+	});
+
+	test('a size that fails however short is too thin', () => {
+		expect(answered({ ...given, size: '18 AWG', currentA: 30 }).headline).toMatch(/^18 AWG is too thin/);
+		expect(codesOf({ ...given, size: '18 AWG', currentA: 30 })).toContain('conductor-overloaded');
+	});
+
+	test('without a size it asks for it', () => {
+		const outcome = runTopic(wire, { currentA: 15, reach: true }, us);
+		expect(outcome).toMatchObject({ status: 'needs-input', missing: [{ name: 'size' }] });
+	});
+
+	test('beside a length it changes nothing', () => {
+		expect(answered({ ...typical, reach: true }).headline).toBe(answered(typical).headline);
+	});
+});

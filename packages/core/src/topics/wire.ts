@@ -70,7 +70,26 @@ const fields = {
 			'lang',
 		],
 		help: 'From the source to the load, along the cable; both legs are counted by the calculation.',
-		required: 'How long is the run, one way?',
+	}),
+	reach: flag({
+		label: 'asked how far it may run',
+		yes: [
+			'how far',
+			'max length',
+			'maximum length',
+			'max distance',
+			'maximum distance',
+			'max run',
+			'longest run',
+			'longest',
+			'wie weit',
+			'maximale länge',
+			'höchstens lang',
+			'longitud máxima',
+			'distancia máxima',
+			'hasta qué distancia',
+		],
+		help: 'The longest run of the named size that keeps the drop.',
 	}),
 	dropLimit: quantity({
 		label: 'allowed voltage drop',
@@ -99,6 +118,10 @@ const fields = {
 				'shore power',
 				'shoreline',
 				'household',
+				'extension cord',
+				'extension lead',
+				'verlängerungskabel',
+				'alargadera',
 				'netzstrom',
 				'landstrom',
 				'corriente alterna',
@@ -392,12 +415,16 @@ export const wire = declareTopic({
 		'winch 120A 12v 4ft each way, short',
 		'30a shore 120v 18 ft',
 		'3.5m 20A 24v 35mm2 ok?',
+		'how far can 12 awg run 15A at 12V',
 	],
 	askedByQuantities: true,
 	method:
 		'The smallest stranded copper conductor that carries the load and its device, keeps the drop, and is not thinner than the rule set allows. Resistance at operating temperature; ambient, bundle and terminal limits applied. Not for fixed building wiring, motors above 100 A or fault clearing times.',
 	fields,
-	needs: [{ anyOf: ['currentA', 'powerW'], question: 'What current does it carry (or what power)?' }],
+	needs: [
+		{ anyOf: ['lengthM', 'reach'], question: 'How long is the run, one way?' },
+		{ anyOf: ['currentA', 'powerW'], question: 'What current does it carry (or what power)?' },
+	],
 	contradictions: loadContradictions,
 	calculate: calculateWire,
 });
@@ -459,7 +486,7 @@ function calculateWire(input: Input, sheet: Sheet) {
 		supply: mains ? 'mains' : 'dc',
 		currentA,
 		voltageV: input.voltageV,
-		lengthM: input.lengthM,
+		lengthM: input.lengthM ?? shortestM,
 		dropLimit: input.dropLimit,
 		insulationC: input.insulationC,
 		ambientC: input.ambientC,
@@ -472,6 +499,13 @@ function calculateWire(input: Input, sheet: Sheet) {
 		parallel: input.parallel,
 		tinned: input.tinned,
 	};
+	if (input.lengthM === undefined && input.size === undefined) {
+		return sheet.ask({
+			name: 'size',
+			label: fields.size.meta.label,
+			question: 'How far which size may run? Name the conductor, or the length.',
+		});
+	}
 	const checks = checkSizes(run, rules);
 	const choiceMade = chooseSize(checks);
 	addCautions(sheet, mains, input.parallel);
@@ -485,6 +519,10 @@ function calculateWire(input: Input, sheet: Sheet) {
 				sheet.say`Name one of: ${rules.sizes.map((size) => size.name).join(', ')}.`,
 				'size',
 			);
+		}
+		if (input.lengthM === undefined) {
+			const furthest = reachOf(run, named, rules);
+			if (furthest !== null) return answerReach(sheet, furthest, input, efficiency, named);
 		}
 		const needed = choiceMade === null ? null : (checks[choiceMade.index] as SizeCheck);
 		return judgeNamed(sheet, run, input, efficiency, named, needed);
@@ -838,6 +876,60 @@ function nothingFits(sheet: Sheet, run: Run, checks: readonly SizeCheck[]) {
 		'impossible',
 		sheet.say`No single conductor in my tables does it: ${name} ${why}.`,
 		sheet.say`Shorten the run, raise the voltage (24 or 48 V), split the load, or lay it in a cooler or freer way.`,
+	);
+}
+
+/** The shortest run there is [m]: what fails on it fails by heat, protection or the smallest size. */
+const shortestM = 0.05;
+/** No run in a van or beside it is longer [m]. */
+const longestM = 300;
+
+/** The run at the longest that the size keeps all its limits, or null where it fails however short. */
+function reachOf(run: Run, size: ConductorSize, rules: RuleSet): Run | null {
+	const holds = (lengthM: number) => {
+		const check = checkSize({ ...run, lengthM }, size, rules);
+		return check !== null && passesAll(check);
+	};
+	return holds(shortestM) ? { ...run, lengthM: largestHolding(shortestM, longestM, holds) } : null;
+}
+
+function answerReach(sheet: Sheet, run: Run, input: Input, efficiency: number, named: ConductorSize) {
+	const { rules } = sheet;
+	const check = checkSize(run, named, rules) as SizeCheck;
+	const far = (lengthM: number) => sheet.show('length', lengthM, { round: 'down' });
+	writeWorking(sheet, run, check, input, efficiency);
+	writeFindings(sheet, run, check, input);
+	sheet.result('conductor', 'conductor', named.name);
+	sheet.result('reach', 'longest run, one way', run.lengthM, { kind: 'length', write: { round: 'down' } });
+	sheet.result('device', run.supply === 'dc' ? 'fuse' : 'breaker', check.deviceA as number, {
+		kind: 'current',
+	});
+	sheet.result('ampacity', 'allowable current', check.allowableA, {
+		kind: 'current',
+		write: { round: 'down' },
+	});
+	writeDropResults(sheet, run, check);
+	const proposed = rules.sizes.filter((size) => size.proposed);
+	const smaller = proposed.findLast((size) => size.areaMm2 < named.areaMm2);
+	const larger = proposed.find((size) => size.areaMm2 > named.areaMm2);
+	for (const size of [smaller, larger]) {
+		if (size === undefined) continue;
+		const other = reachOf(run, size, rules);
+		const shortest = checkSize({ ...run, lengthM: shortestM }, size, rules);
+		if (other !== null) sheet.neighbour(nameOf(size, run.parallel), true, far(other.lengthM));
+		else if (shortest !== null)
+			sheet.neighbour(nameOf(size, run.parallel), false, failureText(sheet, run, shortest));
+	}
+	const name = nameOf(named, run.parallel);
+	const current = sheet.show('current', run.currentA, { round: 'up' });
+	const voltage = sheet.show('voltage', run.voltageV);
+	const drop = sheet.show('voltage', check.dropV, { round: 'up' });
+	return sheet.answer(
+		sheet.say`${name} reaches ${far(run.lengthM)} one way with ${current} at ${voltage}; ${ratingText(check.deviceA as number)} device`,
+		{
+			because: sheet.say`There the drop is ${drop} = ${dropShown(check.dropFraction)} (limit ${limitText(run.dropLimit)}).`,
+			governedBy: ruleText.drop,
+		},
 	);
 }
 

@@ -15,6 +15,7 @@ export const fillers: ReadonlySet<string> = set(`
 	w wat wot wut ppl bout abt cuz coz lol fyi rn
 	van rig truck camper build shop customer customer's client said says say thinking planning plan let let's lets wondering supposed gonna wanna trying install installing installed hook hooking hooked connect connecting connected between
 	n frm hrs hr std stdn pa d q
+	start starts starting handle handles feed feeds feeding
 	add adding added amp amps pull pulls pulling draw draws drawing
 	x via per total totally approx approximately roughly maybe probably exactly almost nearly least most max maximum min minimum up down
 	y el la los las un una unos unas de del al en con para por que qué cual cuál cuanto cuánto cuanta cuántos cuántas cuanta necesito necesita quiero es son está tengo tiene hay mi mis su se lo le me como cómo o si sí hasta desde entre favor gracias hola puedo puede aguanta

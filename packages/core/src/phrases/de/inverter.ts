@@ -70,4 +70,8 @@ export const inverter: Phrasebook = {
 	'continuous power': 'Dauerleistung',
 	'{0} inverter for {1}; {2} at {3} V': 'Wechselrichter mit {0} für {1}; {2} bei {3} V',
 	'{0} is enough for {1}; {2} at {3} V': '{0} reicht für {1}; {2} bei {3} V',
+	'{0} runs {1} but may not start it: {2} for a moment':
+		'{0} versorgt {1}, startet es aber vielleicht nicht: {2} für einen Augenblick',
+	'It gives {0} for a moment. {1}': 'Er gibt {0} für einen Augenblick. {1}',
+	'start-up power': 'Anlaufleistung',
 };

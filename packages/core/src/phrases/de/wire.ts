@@ -112,4 +112,11 @@ export const wire: Phrasebook = {
 	'{0} is too thin: take {1} with a {2} device': '{0} ist zu dünn: {1} mit Schutzorgan {2} nehmen',
 	'Each parallel conductor: same length, same lugs, landed on the same studs.':
 		'Jeder parallele Leiter: gleiche Länge, gleiche Kabelschuhe, an denselben Bolzen angeschlossen.',
+	'How far which size may run? Name the conductor, or the length.':
+		'Wie weit darf welcher Querschnitt reichen? Leiter oder Länge angeben.',
+	'asked how far it may run': 'gefragt, wie weit er reichen darf',
+	'longest run, one way': 'längste Leitung, einfach',
+	'{0} reaches {1} one way with {2} at {3}; {4} device':
+		'{0} reicht {1} einfach mit {2} bei {3}; Sicherung {4}',
+	'There the drop is {0} = {1} (limit {2}).': 'Dort beträgt der Spannungsfall {0} = {1} (Grenze {2}).',
 };

@@ -66,4 +66,8 @@ export const inverter: Phrasebook = {
 	'continuous power': 'potencia continua',
 	'{0} inverter for {1}; {2} at {3} V': 'inversor de {0} para {1}; {2} a {3} V',
 	'{0} is enough for {1}; {2} at {3} V': '{0} basta para {1}; {2} a {3} V',
+	'{0} runs {1} but may not start it: {2} for a moment':
+		'{0} alimenta {1}, pero puede no arrancarlo: {2} por un momento',
+	'It gives {0} for a moment. {1}': 'Da {0} por un momento. {1}',
+	'start-up power': 'potencia de arranque',
 };

@@ -109,4 +109,11 @@ export const wire: Phrasebook = {
 	'{0} is too thin: take {1} with a {2} device': '{0} es demasiado fino: toma {1} con protección de {2}',
 	'Each parallel conductor: same length, same lugs, landed on the same studs.':
 		'Cada conductor en paralelo: misma longitud, mismos terminales, conectado a los mismos bornes.',
+	'How far which size may run? Name the conductor, or the length.':
+		'¿Hasta dónde puede llegar qué sección? Indica el conductor o la longitud.',
+	'asked how far it may run': 'se pregunta hasta dónde puede llegar',
+	'longest run, one way': 'tramo más largo, ida',
+	'{0} reaches {1} one way with {2} at {3}; {4} device':
+		'{0} llega a {1} de ida con {2} a {3}; protección de {4}',
+	'There the drop is {0} = {1} (limit {2}).': 'Ahí la caída es de {0} = {1} (límite {2}).',
 };
