@@ -31,6 +31,16 @@ describe('what a question takes from its build', () => {
 		expect(taken('wire', { load: 'fridge', lengthM: 5 }, ['fridge'])).toEqual({ powerW: 45, voltageV: 12 });
 	});
 
+	test('the bank, for its charging time', () => {
+		expect(taken('charge', { chargerA: 40 })).toEqual({
+			unitAh: 100,
+			unitCount: 2,
+			bankV: 12,
+			chemistry: 'lifepo4',
+		});
+		expect(taken('charge', { chargerA: 40, unitAh: 300 })).not.toHaveProperty('unitCount');
+	});
+
 	test('nothing that it says itself', () => {
 		expect(taken('wire', { currentA: 40, voltageV: 24, lengthM: 5 }, ['fridge'])).toEqual({});
 	});

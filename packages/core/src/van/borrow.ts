@@ -217,12 +217,12 @@ const everywhere: Table = {
 };
 
 /** The bank as its own inputs name it. */
-const bankUnits: Table = {
+const batteries: Table = {
 	unitAh: ['needed', of('battery', 'unitAh')],
 	unitCount: ['needed', of('battery', 'unitCount')],
 	unitV: ['needed', of('battery', 'unitV')],
-	protectionA: ['needed', of('battery', 'protectionA')],
 };
+const bankUnits: Table = { ...batteries, protectionA: ['needed', of('battery', 'protectionA')] };
 
 const byTopic: Readonly<Record<string, Table>> = {
 	wire: {
@@ -241,6 +241,11 @@ const byTopic: Readonly<Record<string, Table>> = {
 	budget: { loads: ['needed', loads] },
 	battery: { loads: ['needed', loads] },
 	runtime: { ...bankUnits, loads: ['needed', loads] },
+	charge: {
+		...batteries,
+		chargeLimitA: ['always', of('battery', 'chargeLimitA')],
+		chargerA: ['needed', of('charger', 'chargeA')],
+	},
 	solar: {
 		panelW: ['needed', of('solar', 'panelW')],
 		panels: ['needed', of('solar', 'count')],
