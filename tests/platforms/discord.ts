@@ -16,7 +16,7 @@
 import { type DiscordOptions, DiscordStandIn } from './discord/stand-in.js';
 
 export { Intent } from './discord/gateway.js';
-export { ResponseType } from './discord/interactions.js';
+export { type DiscordInteraction, ResponseType } from './discord/interactions.js';
 export { Flag } from './discord/message-limits.js';
 export { readable } from './discord/model.js';
 export type { DiscordStandIn } from './discord/stand-in.js';

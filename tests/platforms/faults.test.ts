@@ -11,7 +11,7 @@ import { expect, test } from 'vitest';
 import type { Fault } from './common/faults.js';
 import { pause } from './common/watch.js';
 import { discordShop } from './discord/shop.js';
-import { readable as discordText } from './discord.js';
+import { type DiscordInteraction, readable as discordText } from './discord.js';
 import { slackShop } from './slack/shop.js';
 import { postRaw, signatureHeaders, readable as slackText } from './slack.js';
 
@@ -336,6 +336,8 @@ async function runDiscord(all: readonly Schedule<DiscordEvent>[]) {
 		readonly one: Question;
 		readonly id: string;
 		readonly atMs: number;
+		/** of a command */
+		readonly interaction?: DiscordInteraction;
 		again(): void;
 	}
 	const asked: Asked[] = [];
@@ -350,7 +352,7 @@ async function runDiscord(all: readonly Schedule<DiscordEvent>[]) {
 			const interaction = discord.latestInteraction();
 			if (interaction === undefined) throw new Error('there is no interaction');
 			const again = () => discord.redispatch(interaction);
-			asked.push({ ...about, id: interaction.id, again });
+			asked.push({ ...about, id: interaction.id, interaction, again });
 			for (let time = 0; time < one.repeated; time += 1) {
 				await pause(5);
 				again();
@@ -424,7 +426,22 @@ async function runDiscord(all: readonly Schedule<DiscordEvent>[]) {
 	for (const where of new Set(asked.map((one) => one.shop))) kept.push(...words(await shop.entries(where)));
 	expect(kept.toSorted()).toEqual([...asked.map(({ one }) => wordsOf(one)), '77A 12V 15 ft'].toSorted());
 	const texts = discord.guild.messages.filter(({ author }) => author.bot).map(discordText);
-	expect(texts.filter((text) => /gave no answer|\(thinking\)/.test(text))).toEqual([]);
+	expect(texts.filter((text) => /gave no answer/.test(text))).toEqual([]);
+	const notices = asked.filter(({ interaction }) => {
+		const notice = interaction?.original;
+		return notice !== undefined && !notice.deleted && discordText(notice) === '(thinking)';
+	});
+	const standing = notices.map(({ one, channel, interaction }) => {
+		const calls = discord.restCalls.filter(
+			({ path }) => path.includes(interaction?.token ?? '') || path.startsWith(`/channels/${channel}/`),
+		);
+		const what = calls.map(
+			({ atMs, method, route, status }) =>
+				`${atMs - (interaction?.createdMs ?? 0)} ms ${method} ${route} ${status}`,
+		);
+		return `${one.currentA} A of ${channel}: ${what.join(', ')}`;
+	});
+	expect(standing).toEqual([]);
 	expect(discord.violations).toEqual([]);
 	await shop.stop();
 }

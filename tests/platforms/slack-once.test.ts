@@ -142,6 +142,16 @@ describe('a busy place', () => {
 });
 
 describe('where the bot may not look', () => {
+	test('the second answer says so in its own language, as does its menu', async () => {
+		const { slack, bot } = await slackShop({ sweepMs: 0 });
+		slack.faults.order('chat.postMessage', { kind: 'drop-answer' });
+		await slack.mention('welches Kabel brauche ich für 40 A 12 V 5 m');
+		const told = await slack.waitForMessage(/Noch einmal gesendet/);
+		await bot.desk.settled();
+		expect(readable(told)).toMatch(/Gelesen: 40 A,/);
+		expect(JSON.stringify(told.blocks)).toContain('Eine Annahme ändern');
+	});
+
 	test('a post that may stand there, then refused: the response_url says that it may be there twice', async () => {
 		const shop = await slackShop({ sweepMs: 0 });
 		const { slack, bot } = shop;

@@ -3,7 +3,9 @@
 import {
 	assumedInputs,
 	type FileRoom,
+	inLanguage,
 	type LoadedReply,
+	PART_UNSHOWN,
 	type ShownAt,
 	type StillOurs,
 	TakenOver,
@@ -78,7 +80,11 @@ export class InteractionWay implements Way {
 
 	async show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt> {
 		clearTimeout(this.#timer);
-		if (mayBeShown) return await this.otherwise.show(reply, true, stillOurs);
+		if (mayBeShown) {
+			// A notice still on its way would come to stand beside the answer.
+			await this.#deferred?.catch(() => undefined);
+			return await this.otherwise.show(reply, true, stillOurs);
+		}
 		const channel = this.interaction.channelId ?? '';
 		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
@@ -102,9 +108,7 @@ export class InteractionWay implements Way {
 		} catch (error) {
 			if (error instanceof TakenOver) throw error;
 			this.warn(error, 'part of an answer could not be shown');
-			await this.tell('Part of the answer could not be shown: ask for it again by its number.').catch(
-				() => undefined,
-			);
+			await this.tell(inLanguage(reply.language ?? 'en', PART_UNSHOWN)).catch(() => undefined);
 		}
 		return { channel, message };
 	}
@@ -156,7 +160,12 @@ export class InteractionWay implements Way {
 				error.code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged;
 			if (!isThere) throw error;
 		}
-		const { id } = await repeatedly(() => this.interaction.fetchReply());
+		const { id, flags: there } = await repeatedly(() => this.interaction.fetchReply());
+		// A notice that the bot is thinking is no answer: another process told the platform to wait.
+		if (there.has(MessageFlags.Loading)) {
+			const { flags: _, ...page } = whole;
+			await repeatedly(() => this.interaction.webhook.editMessage('@original', page));
+		}
 		return id;
 	}
 }

@@ -8,6 +8,9 @@
 
 import {
 	aroundNumber,
+	CHANGE_AN_ASSUMPTION,
+	IN_THE_FILE,
+	inLanguage,
 	inReadingOrder,
 	type LoadedFile,
 	type LoadedReply,
@@ -59,7 +62,6 @@ export const NO_MENTIONS: Page['allowedMentions'] = { parse: [], repliedUser: fa
 const PAGES_MAX = 60;
 /** A piece may double when every sign in it is made inert; the marks around it take the rest. */
 const PIECE_CHARACTERS_MAX = CONTENT_CHARACTERS_MAX / 2 - 20;
-const IN_THE_FILE = '-# The whole answer is in the file below.';
 
 /** `lugbook:ACTION:VALUE` */
 export const BUTTON_ID = /^lugbook:([a-z-]+):([\s\S]*)$/;
@@ -73,7 +75,9 @@ export function pagesOf(
 	const parts = inReadingOrder(reply.parts);
 	const whole = parts.flatMap(linesOf).join('\n');
 	const isLong = whole.length > CONTENT_CHARACTERS_MAX;
-	const contents = isLong ? shortenedTo(parts) : [whole];
+	const contents = isLong
+		? shortenedTo(parts, `-# ${inLanguage(reply.language ?? 'en', IN_THE_FILE)}`)
+		: [whole];
 	const files = (reply.files ?? []).map(attached);
 	return contents.map((content, at) => ({
 		content,
@@ -89,11 +93,14 @@ function attached({ name, bytes, alternativeText }: LoadedFile): PageFile {
 	return { name, bytes: Buffer.from(bytes), description };
 }
 
-/** The decision and every danger, and of the rest as much as the last message holds. */
-function shortenedTo(parts: readonly Part[]): string[] {
+/**
+ * The decision and every danger, and of the rest as much as the last message holds.
+ * @param ending the last line, which says where the whole is
+ */
+function shortenedTo(parts: readonly Part[], ending: string): string[] {
 	const isGrave = (part: Part) => part.kind === 'headline' || part.kind === 'danger';
 	const contents = [''];
-	const room = CONTENT_CHARACTERS_MAX - IN_THE_FILE.length - 1;
+	const room = CONTENT_CHARACTERS_MAX - ending.length - 1;
 	const add = (line: string): boolean => {
 		const current = contents.at(-1) as string;
 		const longer = current === '' ? line : `${current}\n${line}`;
@@ -107,7 +114,7 @@ function shortenedTo(parts: readonly Part[]): string[] {
 		contents.push(line);
 	}
 	for (const line of parts.filter((part) => !isGrave(part)).flatMap(linesOf)) if (!add(line)) break;
-	contents[contents.length - 1] = `${contents.at(-1)}\n${IN_THE_FILE}`;
+	contents[contents.length - 1] = `${contents.at(-1)}\n${ending}`;
 	return contents;
 }
 
@@ -157,7 +164,7 @@ function rowsOf(reply: Reply, assumed: readonly { value: string; label: string }
 	if (options.length > 0) {
 		const menu = new StringSelectMenuBuilder()
 			.setCustomId(ASSUME_ID)
-			.setPlaceholder('Change an assumption')
+			.setPlaceholder(inLanguage(reply.language ?? 'en', CHANGE_AN_ASSUMPTION))
 			.addOptions(
 				options.map(({ value, label }) => ({ value, label: shortened(label, SELECT_CHARACTERS_MAX) })),
 			);

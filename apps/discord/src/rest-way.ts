@@ -7,7 +7,10 @@
 import {
 	assumedInputs,
 	type FileRoom,
+	inLanguage,
+	type Language,
 	type LoadedReply,
+	SENT_AGAIN,
 	type ShownAt,
 	type StillOurs,
 	type Way,
@@ -42,9 +45,9 @@ const LOOKED_THROUGH = 100;
 const PAGES_LOOKED_THROUGH_MAX = 5;
 /** more than the bot's clock is from the platform's [ms] */
 const CLOCKS_APART_MS = 60 * 60 * 1000;
-const SENT_AGAIN = '-# Sent again, as it was not certain that it had arrived: you may have it twice.';
 /** the message is not there, or the bot may not change it */
 const GONE_STATUS = new Set([403, 404]);
+const REFUSED_STATUS = new Set([400, ...GONE_STATUS]);
 const TRIES = 3;
 const FIRST_WAIT_MS = 300;
 
@@ -53,6 +56,7 @@ interface Sent {
 	readonly flags?: number;
 	readonly content?: string;
 	readonly author?: { readonly id: string };
+	readonly interaction_metadata?: { readonly id?: string };
 	readonly message_reference?: { readonly message_id?: string };
 }
 
@@ -125,19 +129,26 @@ export class RestWay implements Way {
 			const answered = await this.#answered(interaction, reply, pages);
 			if (answered !== null) return { channel, message: answered };
 		}
-		if (interaction !== null && reply.audience === 'asker') return await this.#inPrivate(pages);
 		const [first, ...others] = pages;
 		if (first === undefined) throw new Error('a reply without a word');
 		const isNonceOver = mayBeShown && this.nowMs() - sinceMs > NONCE_MS;
-		const there = isNonceOver ? await this.#thereAlready(channel) : [];
+		const isTokenOver = interaction !== null && mayBeShown && !this.#isTokenFresh;
+		const isInPrivate = interaction !== null && reply.audience === 'asker';
+		const there = (isInPrivate ? isTokenOver : isNonceOver) ? await this.#thereAlready(channel) : [];
+		const response = isTokenOver ? there?.find((one) => this.#isResponse(one)) : undefined;
+		if (isInPrivate) {
+			if (response !== undefined && isLoading(response)) await this.#remove(response.id);
+			return await this.#inPrivate(pages);
+		}
 		const sent = async (page: Page, part: string) => {
-			const found = there?.find(({ content }) => content === page.content);
-			return found ?? (await this.#send(channel, there === null ? notedAgain(page) : page, part));
+			const found = there?.find((one) => isSame(one, page));
+			return (
+				found ?? (await this.#send(channel, there === null ? notedAgain(page, reply.language) : page, part))
+			);
 		};
-		// The answer may read a little otherwise when it is worked out again; what it replies to stays the same.
-		const { message } = this.place;
-		const isAnswer = ({ message_reference: at }: Sent) => message !== null && at?.message_id === message;
-		const { id } = inProgress ?? there?.find(isAnswer) ?? (await sent(first, '0'));
+		const standing = response ?? this.#replyAmong(there ?? [], first);
+		const turned = inProgress === null && standing !== undefined ? await this.#turned(standing, first) : null;
+		const { id } = inProgress ?? turned ?? (await sent(first, '0'));
 		for (const [at, page] of others.entries()) {
 			await stillOurs();
 			await sent(page, `${at + 1}`);
@@ -182,10 +193,55 @@ export class RestWay implements Way {
 		if (id === null) return;
 		this.#progress = null;
 		this.#isProgressOurs = false;
+		await this.#remove(id);
+	}
+
+	async #remove(id: string): Promise<void> {
 		try {
 			await repeatedly(() => this.rest.delete(Routes.channelMessage(this.place.channel, id)));
 		} catch (error) {
-			if (!(error instanceof DiscordAPIError) || !GONE_STATUS.has(error.status)) throw error;
+			if (!isRefused(error)) throw error;
+		}
+	}
+
+	/**
+	 * The message that replies to the question: the answer, which may read a little otherwise when it is worked out again,
+	 * or else what was said when it could not be shown, of which it is to take the place.
+	 */
+	#replyAmong(there: readonly Sent[], page: Page): Sent | undefined {
+		const { message } = this.place;
+		const replies = there.filter(
+			({ message_reference: at }) => message !== null && at?.message_id === message,
+		);
+		const headline = page.content.split('\n', 1)[0];
+		return (
+			replies.find((one) => isSame(one, page)) ??
+			replies.find(({ content = '' }) => content.split('\n', 1)[0] === headline) ??
+			replies[0]
+		);
+	}
+
+	/** Whether a message is the response to the interaction: what was said to the asker alone is in no history. */
+	#isResponse({ interaction_metadata: by }: Sent): boolean {
+		return by?.id === this.place.delivery;
+	}
+
+	/**
+	 * Turns a message of the bot into the page, such as the response to an interaction whose token opens nothing any more:
+	 * a bot may edit and delete its own messages (resources/message.mdx, "Edit Message"). That this holds for the notice
+	 * that it is thinking is from memory: where the platform refuses, the notice goes, if it may go.
+	 * @returns null where the page does not stand there
+	 */
+	async #turned(standing: Sent, page: Page): Promise<Pick<Sent, 'id'> | null> {
+		const { id } = standing;
+		if (isSame(standing, page)) return { id };
+		try {
+			await repeatedly(() => this.rest.patch(Routes.channelMessage(this.place.channel, id), asBody(page)));
+			return { id };
+		} catch (error) {
+			if (!isRefused(error)) throw error;
+			if (isLoading(standing)) await this.#remove(id);
+			return null;
 		}
 	}
 
@@ -250,8 +306,8 @@ export class RestWay implements Way {
 		const has = (flag: MessageFlags) => ((original.flags ?? 0) & flag) !== 0;
 		// What was said to the asker alone when the answer could not be shown is not the answer.
 		const isAnswer = reply.audience === 'asker' && original.content === first?.content;
-		if (has(MessageFlags.Ephemeral) && !has(MessageFlags.Loading) && !isAnswer) return null;
-		const isWaiting = has(MessageFlags.Loading);
+		if (has(MessageFlags.Ephemeral) && !isLoading(original) && !isAnswer) return null;
+		const isWaiting = isLoading(original);
 		if (!isWaiting || first === undefined) return original.id;
 		// A deferred answer can't be made private any more: then the notice goes, and the asker hears it in private.
 		if (reply.audience === 'asker') {
@@ -291,8 +347,30 @@ export class RestWay implements Way {
 	}
 }
 
+/**
+ * Whether a message shows a page. One of the two may have a line more, which says once in a place what is kept there.
+ */
+function isSame({ content = '' }: Sent, page: Page): boolean {
+	const [shorter = [], longer = []] = [content.split('\n'), page.content.split('\n')].toSorted(
+		(a, b) => a.length - b.length,
+	);
+	const at = longer.findIndex((line, index) => line !== shorter[index]);
+	if (at < 0) return true;
+	return longer.length === shorter.length + 1 && longer.toSpliced(at, 1).join('\n') === shorter.join('\n');
+}
+
+/** The bot is thinking. */
+function isLoading({ flags }: Sent): boolean {
+	return ((flags ?? 0) & MessageFlags.Loading) !== 0;
+}
+
+/** The platform won't do it, now or later. */
+function isRefused(error: unknown): boolean {
+	return error instanceof DiscordAPIError && REFUSED_STATUS.has(error.status);
+}
+
 /** A page that may stand there already, saying so. */
-function notedAgain(page: Page): Page {
-	const content = `${page.content}\n${SENT_AGAIN}`;
+function notedAgain(page: Page, language: Language = 'en'): Page {
+	const content = `${page.content}\n-# ${inLanguage(language, SENT_AGAIN)}`;
 	return content.length > CONTENT_CHARACTERS_MAX ? page : { ...page, content };
 }

@@ -7,11 +7,16 @@
 
 import {
 	aroundNumber,
+	CHANGE_AN_ASSUMPTION,
+	inLanguage,
 	inReadingOrder,
+	type Language,
+	MORE_THAN_FITS,
 	type Part,
 	partText,
 	pieces,
 	type Reply,
+	SENT_AGAIN,
 	shortened,
 	shortText,
 } from '@lugbook/chat';
@@ -37,6 +42,7 @@ export interface Page {
 	readonly blocks: types.KnownBlock[];
 	/** belongs below the first page, into its thread */
 	readonly folded: boolean;
+	readonly language: Language;
 }
 
 /** One post of a response_url is kept for saying that something failed. */
@@ -57,6 +63,7 @@ interface Sized {
  * @param assumed inputs that a menu under the answer lets people say instead
  */
 export function pagesOf(reply: Reply, assumed: readonly { value: string; label: string }[] = []): Page[] {
+	const { language = 'en' } = reply;
 	const parts = inReadingOrder(reply.parts);
 	const length = parts.reduce((sum, part) => sum + part.text.length, 0);
 	const isLong = length > UNFOLDED_CHARACTERS_MAX;
@@ -74,7 +81,7 @@ export function pagesOf(reply: Reply, assumed: readonly { value: string; label: 
 	const all = [...shown, ...folded];
 	const kept = all.slice(0, PAGES_MAX);
 	if (all.length > kept.length) {
-		kept.at(-1)?.splice(-1, 1, plainLine('There is more than fits here: ask for less at once.'));
+		kept.at(-1)?.splice(-1, 1, plainLine(inLanguage(language, MORE_THAN_FITS)));
 	}
 	kept[0]?.push(...below.blocks);
 	const fallback = inert(shortened(shortText(reply), FALLBACK_CHARACTERS_MAX / 5));
@@ -82,6 +89,7 @@ export function pagesOf(reply: Reply, assumed: readonly { value: string; label: 
 		text: at === 0 ? fallback : `${fallback} (${at + 1} of ${kept.length})`,
 		blocks,
 		folded: at >= dangers,
+		language,
 	}));
 }
 
@@ -173,7 +181,7 @@ function controls(
 	const menu: types.StaticSelect = {
 		type: 'static_select',
 		action_id: 'lugbook:assume:0',
-		placeholder: plain('Change an assumption'),
+		placeholder: plain(inLanguage(reply.language ?? 'en', CHANGE_AN_ASSUMPTION)),
 		options,
 	};
 	const blocks = [
@@ -191,9 +199,9 @@ export function asPost({ text, blocks }: Page): { text: string; blocks: types.Kn
 }
 
 /** A page of one sentence. */
-export function textPage(text: string): Page {
+export function textPage(text: string, language: Language = 'en'): Page {
 	const blocks = [plainLine(shortened(text, BLOCK_CHARACTERS_MAX))];
-	return { text: inert(shortened(text, FALLBACK_CHARACTERS_MAX / 5)), blocks, folded: false };
+	return { text: inert(shortened(text, FALLBACK_CHARACTERS_MAX / 5)), blocks, folded: false, language };
 }
 
 /** The page without blocks, for when the platform refuses the blocks. */
@@ -201,15 +209,14 @@ export function bare(page: Page): Page {
 	return { ...page, blocks: [] };
 }
 
-const SENT_AGAIN = 'Sent again, as it was not certain that it had arrived: you may have it twice.';
-
-/** A post that may stand there already, saying so. */
-export function notedAgain<P extends { readonly text: string; readonly blocks: types.KnownBlock[] }>(
-	post: P,
-): P {
-	if (post.blocks.length === 0) return { ...post, text: `${post.text} (${SENT_AGAIN})` };
-	const note: types.ContextBlock = { type: 'context', elements: [plain(SENT_AGAIN)] };
-	return { ...post, blocks: [...post.blocks.slice(0, BLOCKS_MAX - 1), note] };
+/** Makes of a post one that may stand there already, saying so. */
+export function notedAgainIn(language: Language) {
+	const words = inLanguage(language, SENT_AGAIN);
+	const note: types.ContextBlock = { type: 'context', elements: [plain(words)] };
+	return <P extends { readonly text: string; readonly blocks: types.KnownBlock[] }>(post: P): P =>
+		post.blocks.length === 0
+			? { ...post, text: `${post.text} (${words})` }
+			: { ...post, blocks: [...post.blocks.slice(0, BLOCKS_MAX - 1), note] };
 }
 
 /** An address of the platform's own, under the number of the answer whose message it opens. */
@@ -245,6 +252,7 @@ export function struckPage(reply: Reply, text: string, link: AnswerLink | null =
 		text: inert(shortened(`${words} (${headline})`, FALLBACK_CHARACTERS_MAX / 5)),
 		blocks: [{ type: 'rich_text', elements: lines }],
 		folded: false,
+		language: reply.language ?? 'en',
 	};
 }
 

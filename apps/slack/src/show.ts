@@ -2,9 +2,14 @@
 
 import {
 	assumedInputs,
+	FILE_FOR_ONE,
 	type FileRoom,
+	fileNotSent,
+	inLanguage,
+	type Language,
 	type LoadedFile,
 	type LoadedReply,
+	PART_UNSHOWN,
 	type ShownAt,
 	type StillOurs,
 	TakenOver,
@@ -26,7 +31,7 @@ import {
 	wait,
 } from './calls.js';
 import { ALT_TEXT_CHARACTERS_MAX, FILE_BYTES_MAX, POSTS_PER_RESPONSE_URL_MAX } from './limits.js';
-import { asPost, bare, notedAgain, type Page, pagesOf, textPage } from './render.js';
+import { asPost, bare, notedAgainIn, type Page, pagesOf, textPage } from './render.js';
 
 /** Where a question stood, as it is noted for whoever shows the answer. */
 export const placeSchema = z.object({
@@ -164,6 +169,7 @@ export class SlackWay implements Way {
 
 	async show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt> {
 		const { channel, thread } = this.place;
+		const { language = 'en' } = reply;
 		const [first, ...others] = pagesOf(reply, assumedInputs(reply.answer));
 		if (first === undefined) throw new Error('a reply without a word');
 		if (reply.audience === 'asker' && !this.#isPrivate) {
@@ -174,7 +180,7 @@ export class SlackWay implements Way {
 			}
 			// A file would be seen by the whole channel.
 			if ((reply.files ?? []).length > 0) {
-				await this.tell('The file is for you alone: ask me in a direct message, and I send it there.');
+				await this.tell(inLanguage(language, FILE_FOR_ONE), language);
 			}
 			return { channel, message: null };
 		}
@@ -187,25 +193,23 @@ export class SlackWay implements Way {
 				await this.#toChannel(page, at + 1, page.folded ? below : thread, mayBeShown, stillOurs);
 			}
 			await stillOurs();
-			await this.#files(reply.files ?? [], below);
+			await this.#files(reply.files ?? [], below, language);
 		} catch (error) {
 			if (error instanceof TakenOver) throw error;
 			this.warn(error, 'part of an answer could not be shown');
-			await this.tell('Part of the answer could not be shown: ask for it again by its number.').catch(
-				() => undefined,
-			);
+			await this.tell(inLanguage(language, PART_UNSHOWN), language).catch(() => undefined);
 		}
 		return { channel, message: ts };
 	}
 
-	async tell(text: string): Promise<void> {
-		const page = textPage(text);
+	async tell(text: string, language: Language = 'en'): Promise<void> {
+		const page = textPage(text, language);
 		if (this.#isProgressOurs && (await this.#asProgress(page, text)) !== null) return;
 		// What failed may take the last use of the response_url.
 		if (!this.#isPrivate) return await this.#toAsker(page, text, 0);
 		const { channel, thread, delivery, sinceMs } = this.place;
 		const post = { channel, thread, sinceMs, id: `${delivery} ${text}`, ...page };
-		await postOnce(this.client, post, false, notedAgain);
+		await postOnce(this.client, post, false, notedAgainIn(language));
 	}
 
 	/**
@@ -293,19 +297,20 @@ export class SlackWay implements Way {
 		const { channel, delivery, sinceMs } = this.place;
 		const { text, blocks } = page;
 		const post = { channel, thread, sinceMs, id: `${delivery} ${at}`, text, blocks, stillOurs };
+		const again = notedAgainIn(page.language);
 		try {
-			return await postOnce(this.client, post, mayBeShown, notedAgain);
+			return await postOnce(this.client, post, mayBeShown, again);
 		} catch (error) {
 			if (!(error instanceof PostRefused)) throw error;
 			const { refusal, mayBePosted } = error;
 			if (NOT_THERE.has(refusal) && this.#canRespond()) {
-				await this.#respond(error.post, post.id, 'in_channel');
+				await this.#respond({ ...page, ...error.post }, post.id, 'in_channel');
 				return null;
 			}
 			// A message the platform refuses for its blocks is shown as its text: better plain than not at all.
 			if (!BLOCKS_REFUSED.has(refusal)) throw error;
 			this.warn(error, 'the platform refused the blocks; shown as plain text');
-			return await postOnce(this.client, { ...post, ...bare(page) }, mayBePosted, notedAgain);
+			return await postOnce(this.client, { ...post, ...bare(page) }, mayBePosted, again);
 		}
 	}
 
@@ -315,15 +320,16 @@ export class SlackWay implements Way {
 	 */
 	async #toAsker(page: Page, part: string, kept = 1): Promise<void> {
 		let body = page;
+		const again = notedAgainIn(page.language);
 		if (this.#canRespond(kept)) {
 			try {
 				return await this.#respond(page, `${this.place.delivery} ${part}`, 'ephemeral', kept);
 			} catch (error) {
 				this.warn(error, 'a response_url did not take an answer');
-				if (!(error instanceof Refused)) body = { ...page, ...notedAgain(page) };
+				if (!(error instanceof Refused)) body = again(page);
 			}
 		}
-		await sayAlone(this.client, this.place, body, notedAgain);
+		await sayAlone(this.client, this.place, body, again);
 	}
 
 	/** @param kept uses that are left for others: one is for saying that something failed */
@@ -343,7 +349,7 @@ export class SlackWay implements Way {
 	 * @throws Refused where it was not shown; anything else leaves that open
 	 */
 	async #respond(
-		page: Pick<Page, 'text' | 'blocks'>,
+		page: Pick<Page, 'text' | 'blocks' | 'language'>,
 		id: string,
 		to: 'ephemeral' | 'in_channel' | 'replacing',
 		kept = 1,
@@ -370,7 +376,7 @@ export class SlackWay implements Way {
 			const found =
 				to === 'ephemeral' ? 'unknown' : await lookFor(this.client, { channel, thread, sinceMs, id });
 			if (typeof found === 'object') return;
-			if (found === 'unknown') body = { ...page, ...notedAgain(page) };
+			if (found === 'unknown') body = notedAgainIn(page.language)(page);
 		}
 	}
 
@@ -404,7 +410,7 @@ export class SlackWay implements Way {
 		}
 	}
 
-	async #files(files: readonly LoadedFile[], thread: string | null): Promise<void> {
+	async #files(files: readonly LoadedFile[], thread: string | null, language: Language): Promise<void> {
 		const { channel } = this.place;
 		for (const file of files) {
 			const upload = {
@@ -421,9 +427,7 @@ export class SlackWay implements Way {
 			} catch (error) {
 				if (failureOf(error).kind !== 'refused') throw error;
 				this.warn(error, 'a file could not be sent');
-				await this.tell(
-					`${file.name} could not be sent (${refusalOf(error)}): the app needs the scope files:write and has to be in the channel.`,
-				);
+				await this.tell(fileNotSent(language, file.name, refusalOf(error) ?? ''), language);
 			}
 		}
 	}

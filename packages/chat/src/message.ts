@@ -1,4 +1,4 @@
-import type { Region, UnitHabit } from '@lugbook/core';
+import type { Language, Region, UnitHabit } from '@lugbook/core';
 import type { Answer } from './answer.js';
 
 export const commandNames = ['ask', 'size', 'build', 'log'] as const;
@@ -89,6 +89,8 @@ export interface Button {
 export interface Reply {
 	readonly answer: Answer;
 	readonly audience: Audience;
+	/** what it is said in; English where it is not given */
+	readonly language?: Language;
 	readonly parts: readonly Part[];
 	readonly buttons: readonly Button[];
 	/** the same delivery had been answered before: show nothing new */

@@ -89,6 +89,7 @@ export function retell(
 	const own = buttonsOf(answer).map(({ label }) => label);
 	return {
 		...reply,
+		language: speaking.language,
 		answer: told,
 		parts: parts.map((part) => named(part, rephrase)),
 		buttons: reply.buttons.map(

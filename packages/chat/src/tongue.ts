@@ -2,11 +2,11 @@
 
 import { type Language, languages, type Speaking } from '@lugbook/core';
 import { languageIn } from '@lugbook/language';
-import type { Entry } from '@lugbook/log';
+import type { Entry, Log } from '@lugbook/log';
 import { checkPairs, wholeVan } from './build/check.js';
 import { vanOf } from './build/van.js';
 import { exchangeOf, lastQuestion } from './memory.js';
-import type { Reply } from './message.js';
+import type { Incoming, Reply } from './message.js';
 import { rephraser } from './render/rephrase.js';
 import { type About, retell } from './retell.js';
 import type { Turn } from './turn.js';
@@ -16,11 +16,12 @@ function isLanguage(text: string | null): text is Language {
 }
 
 /** What the message itself is written in. The first word of "/build describe ..." and "/log show" is a command's. */
-function saidIn({ incoming, text }: Turn): Language | null {
-	const typed = Object.values(incoming.fields ?? {}).join(' ');
+function saidIn(message: Pick<Incoming, 'command' | 'text' | 'fields'>): Language | null {
+	const text = message.text.trim();
+	const typed = Object.values(message.fields ?? {}).join(' ');
 	// What the buttons of an answer say, and short words that are typed in any language.
 	if (/^(?:>\s*)?(?:why|show (?:the )?working|(?:one )?size (?:up|down))[.?]?$/i.test(text)) return null;
-	if (incoming.command === 'ask') return languageIn(`${text} ${typed}`);
+	if (message.command === 'ask') return languageIn(`${text} ${typed}`);
 	return languageIn(`${text.replace(/^\S+/, '')} ${typed}`);
 }
 
@@ -97,9 +98,27 @@ interface Tongue {
 }
 
 export async function tongueOf(turn: Turn): Promise<Tongue> {
-	const said = saidIn(turn);
+	const said = saidIn(turn.incoming);
 	const known = said === null || turn.incoming.thread !== null ? await keptIn(turn) : null;
 	return { language: said ?? known ?? 'en', said: said !== null, known };
+}
+
+/**
+ * The language for what is said of a message without answering it: its own, else that of its thread, of its channel,
+ * English. While the log can't tell, the message itself is all there is.
+ */
+export async function languageAt(
+	log: Pick<Log, 'getSetting'>,
+	message: Pick<Incoming, 'shop' | 'channel' | 'thread' | 'command' | 'text'>,
+): Promise<Language> {
+	const said = saidIn(message);
+	if (said !== null) return said;
+	const { shop, channel, thread } = message;
+	const kept = async (name: string) => await log.getSetting(shop, name).catch(() => null);
+	const inThread = thread === null ? null : await kept(ofThread(channel, thread));
+	if (isLanguage(inThread)) return inThread;
+	const inChannel = await kept(ofChannel(channel));
+	return isLanguage(inChannel) ? inChannel : 'en';
 }
 
 /** What is said while a reply is worked out, in the language it will have. */
@@ -129,5 +148,5 @@ export async function repliedIn(turn: Turn, reply: Reply, entry: Entry): Promise
 /** A reply that the log could not keep: only the message itself tells its language. */
 export function unkept(turn: Turn, reply: Reply): Reply {
 	const about: About = { request: null, answered: null, build: null };
-	return retell(reply, speaking(turn, about, saidIn(turn) ?? 'en'), about);
+	return retell(reply, speaking(turn, about, saidIn(turn.incoming) ?? 'en'), about);
 }

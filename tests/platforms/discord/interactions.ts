@@ -75,6 +75,7 @@ export class Interactions {
 			author: this.bot,
 			origin: 'interaction' as const,
 			visibleTo: isEphemeral ? interaction.user : undefined,
+			interaction: { id: interaction.id, type: interaction.type, user: interaction.user },
 		};
 	}
 

@@ -44,6 +44,8 @@ export interface DiscordMessage {
 	readonly visibleTo?: string;
 	readonly origin: 'channel' | 'interaction' | 'person';
 	readonly replyTo?: string;
+	/** the interaction that it answers */
+	readonly interaction?: { readonly id: string; readonly type: number; readonly user: string };
 	readonly createdMs: number;
 	content: string;
 	embeds: JsonObject[];
@@ -95,7 +97,13 @@ export function messageObject(message: DiscordMessage, origin: string): JsonObje
 		...(message.replyTo === undefined
 			? {}
 			: { message_reference: { message_id: message.replyTo, channel_id: message.channelId } }),
+		...(message.interaction === undefined ? {} : { interaction_metadata: metadataOf(message.interaction) }),
 	};
+}
+
+/** By `resources/message.mdx`, "Message Interaction Metadata Object". */
+function metadataOf({ id, type, user }: NonNullable<DiscordMessage['interaction']>): JsonObject {
+	return { id, type, user: { id: user }, authorizing_integration_owners: {} };
 }
 
 function embedText(embed: JsonObject): string {

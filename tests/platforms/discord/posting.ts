@@ -31,6 +31,7 @@ export interface Target {
 	readonly author: DiscordUser;
 	readonly origin: Origin;
 	readonly visibleTo?: string | undefined;
+	readonly interaction?: DiscordMessage['interaction'] | undefined;
 }
 
 export type Judged = (
@@ -104,7 +105,7 @@ export class Posting {
 		this.judged(where, mentionRules(body, target.origin), body);
 		const attachments = this.attachments(body, files);
 		this.imageRules(where, attachments, body);
-		const { visibleTo, guildId } = target;
+		const { visibleTo, guildId, interaction } = target;
 		const replyTo = objectOf(body.message_reference).message_id;
 		const message: DiscordMessage = {
 			id: this.ids.next(),
@@ -114,6 +115,7 @@ export class Posting {
 			...(visibleTo === undefined ? {} : { visibleTo }),
 			origin: target.origin,
 			...(typeof replyTo === 'string' ? { replyTo } : {}),
+			...(interaction === undefined ? {} : { interaction }),
 			createdMs: this.nowMs(),
 			content: stringOf(body.content),
 			embeds: arrayOf(body.embeds).map(objectOf),
@@ -131,7 +133,7 @@ export class Posting {
 
 	/** The "thinking" notice of a deferred answer. */
 	placeholder(target: Target): DiscordMessage {
-		const { visibleTo, guildId } = target;
+		const { visibleTo, guildId, interaction } = target;
 		const message: DiscordMessage = {
 			id: this.ids.next(),
 			channelId: target.channelId,
@@ -139,6 +141,7 @@ export class Posting {
 			author: target.author,
 			...(visibleTo === undefined ? {} : { visibleTo }),
 			origin: 'interaction',
+			...(interaction === undefined ? {} : { interaction }),
 			createdMs: this.nowMs(),
 			content: '',
 			embeds: [],

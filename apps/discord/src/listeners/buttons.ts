@@ -43,7 +43,7 @@ async function onAct(
 	};
 	if (act === null) {
 		log.warn({ shop: about.shop }, 'a button that none of ours sends');
-		return await tell(UNKNOWN_BUTTON);
+		return await desk.tell({ ...about, command: 'ask' }, { tell }, UNKNOWN_BUTTON);
 	}
 	if (act.kind === 'say') return await receive(interaction, { command: act.command, text: act.text }, wiring);
 	if (act.kind === 'share') {

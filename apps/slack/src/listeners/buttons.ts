@@ -36,9 +36,8 @@ export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring
 			const way = platform.way(client, place);
 			if (act === null) {
 				log.warn({ shop, action: name }, 'a button that none of ours sends');
-				return await desk.attempt({ ...about, command: 'ask' }, way.tell.bind(way), () =>
-					way.tell(UNKNOWN_BUTTON),
-				);
+				const pressed = { ...about, command: 'ask' as const };
+				return await desk.attempt(pressed, way.tell.bind(way), () => desk.tell(pressed, way, UNKNOWN_BUTTON));
 			}
 			if (act.kind === 'say') {
 				const asked = { ...about, command: act.command, text: act.text };
@@ -49,7 +48,7 @@ export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring
 			}
 			await desk.attempt(
 				{ ...about, command: 'size' },
-				(text) => way.tell(text),
+				(text, language) => way.tell(text, language),
 				async () => {
 					const { form, entry } = act;
 					const opened: Opened = { form, topic: null, entry, place };

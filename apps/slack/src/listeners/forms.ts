@@ -65,7 +65,7 @@ export function listenToForms(app: App, { desk, platform }: Wiring): void {
 			}
 			await desk.attempt(
 				{ ...base, command: 'size' },
-				(text) => way.tell(text),
+				(text, language) => way.tell(text, language),
 				async () => {
 					const answer = (await desk.answerOf(shop, entry))?.answer ?? null;
 					// A form of all inputs says also which ones were emptied.

@@ -3,6 +3,7 @@
 import { type AnyTopic, topicNamed } from '@lugbook/core';
 import type { Answer } from '../answer.js';
 import type { Button, CommandName, Reply } from '../message.js';
+import { inLanguage } from './words.js';
 
 export const formKinds = ['change', 'assume', 'reject', 'comment', 'save'] as const;
 export type FormKind = (typeof formKinds)[number];
@@ -14,9 +15,6 @@ export type Act =
 	| { readonly kind: 'form'; readonly form: FormKind; readonly entry: number; readonly field?: string }
 	/** the answer that one person sees is shown to the channel */
 	| { readonly kind: 'share'; readonly entry: number };
-
-/** Said to who presses a button that leads nowhere, such as one of an older version. */
-export const UNKNOWN_BUTTON = 'That button leads nowhere any more. Please type it instead.';
 
 /** The menu of assumed inputs has the values `ENTRY FIELD`. */
 const ASSUMED = /^(\d{1,9}) ([A-Za-z][A-Za-z0-9]{0,60})$/;
@@ -157,6 +155,8 @@ export function withButtons(
 		added.push({ action: 'share', label: 'Show to the channel', value: String(entry) });
 	}
 	const there = new Set(reply.buttons.map(({ action, value }) => `${action} ${value}`));
-	const fresh = added.filter(({ action, value }) => !there.has(`${action} ${value}`));
+	const fresh = added
+		.filter(({ action, value }) => !there.has(`${action} ${value}`))
+		.map((button) => ({ ...button, label: inLanguage(reply.language ?? 'en', button.label) }));
 	return fresh.length === 0 ? reply : { ...reply, buttons: [...reply.buttons, ...fresh] };
 }

@@ -443,6 +443,55 @@ describe('what is not looked at', () => {
 	});
 });
 
+describe('what the bot says by itself is in the language', () => {
+	const german = 'welches Kabel brauche ich für 40 A 12 V 5 m';
+	const spanish = 'qué cable necesito para 40 A 12 V 5 m';
+	const show = (message: number) => asked(`show ${message}`, { command: 'log' });
+
+	test.each([
+		['German', german, /Ich bewahre im Protokoll dieser Werkstatt auf/, /So schnell komme ich nicht mit/],
+		['Spanish', spanish, /Guardo en el registro de este taller/, /Vas más rápido de lo que puedo seguir/],
+	])('of the question: %s', async (_, question, kept, tooFast) => {
+		const desk = openDesk({ pace: { burst: 1, perMinute: 1 } });
+		await ask(desk, question);
+		expect(channel).toEqual([expect.stringMatching(kept)]);
+		expect(channel[0]).not.toMatch(/Save to a build|I keep/);
+		await ask(desk, question);
+		expect(said).toEqual([expect.stringMatching(tooFast)]);
+	});
+
+	test('of the channel, where the message tells none', async () => {
+		const desk = openDesk({ pace: { burst: 1, perMinute: 1 } });
+		await ask(desk, german);
+		await ask(desk, '40A 12V 15 ft');
+		await ask(desk, '40A 12V 15 ft', { channel: 'c2', user: { id: 'u2' } });
+		await ask(desk, '40A 12V 15 ft', { channel: 'c2', user: { id: 'u2' } });
+		expect(said).toEqual([
+			expect.stringMatching(/So schnell komme ich nicht mit/),
+			expect.stringMatching(/faster than I can follow/),
+		]);
+	});
+
+	test('where something failed', async () => {
+		const failing = openDesk({
+			chat: { ...conversation(), handle: () => Promise.reject(new Error('the paper is out')) },
+		});
+		await ask(failing, german);
+		expect(said.at(-1)).toMatch(/^Bei mir ist etwas fehlgeschlagen, und ich habe nicht geantwortet/);
+		isDown = true;
+		await ask(openDesk(), german);
+		expect(said.at(-1)).toMatch(/die Antwort steht als Nr\. 1 im Protokoll, .*"\/log resend 1"/);
+	});
+
+	test('where a button was pressed, that of the channel', async () => {
+		const desk = openDesk();
+		await ask(desk, german);
+		const pressed = show(99);
+		await desk.share(pressed, 99, new Place(pressed.delivery));
+		expect(said.at(-1)).toMatch(/^Bei mir ist etwas fehlgeschlagen/);
+	});
+});
+
 test('an answer of one person is shared with the channel', async () => {
 	const desk = openDesk();
 	await ask(desk, 'qwertz');

@@ -5,12 +5,14 @@
  */
 
 import { randomUUID } from 'node:crypto';
+import type { Language } from '@lugbook/core';
 import type { Log } from '@lugbook/log';
 import { replyOf, reviewedReplyOf } from '../again.js';
 import type { Conversation } from '../chat.js';
 import { placeOf } from '../memory.js';
 import type { CommandName, Mark, Person, Reply } from '../message.js';
 import { digestGiven, dueDigests } from '../review/digest.js';
+import { languageAt } from '../tongue.js';
 import { withButtons } from './actions.js';
 import { Deliveries } from './deliveries.js';
 import { type FileRoom, type LoadedReply, loaded } from './files.js';
@@ -20,6 +22,15 @@ import { type Held, Outbox } from './outbox.js';
 import { defaultPace, type Pace, Paces } from './pace.js';
 import { errorFacts, type ProgramLog } from './program-log.js';
 import { ProgressNews } from './progress.js';
+import {
+	FAILED,
+	inLanguage,
+	keptUnshown,
+	NOT_KEPT_UNSHOWN,
+	SHARED_ALREADY,
+	TOO_FAST,
+	TOO_LONG,
+} from './words.js';
 
 /** A message as it was delivered. */
 export interface Asked {
@@ -70,8 +81,11 @@ export interface Way {
 	 * @throws when the message did not get there; what could not go along with it is told, not thrown
 	 */
 	show(reply: LoadedReply, mayBeShown: boolean, stillOurs: StillOurs): Promise<ShownAt>;
-	/** says something to the asker alone, where the platform can, and in place of what was said of the progress */
-	tell(text: string): Promise<void>;
+	/**
+	 * Says something to the asker alone, where the platform can, and in place of what was said of the progress.
+	 * @param language of what it adds itself
+	 */
+	tell(text: string, language?: Language): Promise<void>;
 }
 
 /** What a platform does for the desk. */
@@ -109,6 +123,10 @@ export interface DeskOptions {
 	readonly progressEveryMs?: number;
 }
 
+/** What a person did, in words or by a button. */
+type Acted = Pick<Asked, 'command' | 'delivery' | 'shop' | 'channel' | 'thread'> &
+	Partial<Pick<Asked, 'text'>>;
+
 /** How a reply is shown. */
 interface Showing {
 	readonly way: Way;
@@ -121,18 +139,10 @@ interface Showing {
 
 /** Characters of a message and its fields together that are looked at at all. */
 const TEXT_CHARACTERS_MAX = 8000;
+const LANGUAGE_CHARACTERS = 1000;
 const SWEEP_MS = 3000;
 /** how often a bot looks whose daily digest is due [ms] */
 const DIGESTS_MS = 60_000;
-
-const TOO_FAST = 'That is faster than I can follow. Give me a moment, then ask again.';
-const TOO_LONG = 'That message is too long for me. Send the question alone, or the description in parts.';
-const FAILED = 'Something failed on my side, and I gave no answer. Please ask again.';
-const SHARED_ALREADY = 'That stands in the channel already.';
-const keptUnshown = (entry: number | null) =>
-	entry === null
-		? 'Something failed on my side: I could not show the answer. I will try again by myself.'
-		: `Something failed on my side: the answer is kept as No. ${entry}, but I could not show it. I will try again by myself; "/log resend ${entry}" shows it at once.`;
 
 export class Desk {
 	readonly metrics = new Metrics();
@@ -192,16 +202,12 @@ export class Desk {
 	}
 
 	/** Does something else that a person asked for, such as opening a form; when it fails, the person is told. */
-	attempt(
-		asked: Pick<Asked, 'command' | 'delivery' | 'shop'>,
-		tell: Way['tell'],
-		work: () => Promise<void>,
-	): Promise<void> {
+	attempt(asked: Acted, tell: Way['tell'], work: () => Promise<void>): Promise<void> {
 		return this.#track(
 			asked,
 			work().catch(async (error: unknown) => {
 				this.#failed(asked, 'attempt', error);
-				await tell(FAILED);
+				await this.tell(asked, { tell }, FAILED);
 			}),
 		);
 	}
@@ -231,18 +237,18 @@ export class Desk {
 	}
 
 	/** Shows an answer that one person saw to everyone: once, however often and by whomever it is asked for. */
-	share(asked: Pick<Asked, 'command' | 'delivery' | 'shop'>, entry: number, way: Way): Promise<void> {
+	share(asked: Acted, entry: number, way: Way): Promise<void> {
 		const { log } = this.#chat;
 		const { shop, delivery } = asked;
 		const key = `shared answer ${entry}`;
 		return this.attempt(
 			asked,
-			(text) => way.tell(text),
+			(text, language) => way.tell(text, language),
 			async () => {
 				const reply = await this.answerOf(shop, entry);
 				if (reply === null) throw new Error('there is no such answer to share');
 				if (!(await log.swapSetting(shop, key, null, delivery))) {
-					if ((await log.getSetting(shop, key)) !== delivery) await way.tell(SHARED_ALREADY);
+					if ((await log.getSetting(shop, key)) !== delivery) await this.tell(asked, way, SHARED_ALREADY);
 					return;
 				}
 				try {
@@ -257,6 +263,14 @@ export class Desk {
 				}
 			},
 		);
+	}
+
+	/** Says a fixed sentence to who did something, in the language of the place. */
+	async tell(asked: Acted, way: Pick<Way, 'tell'>, sentence: string): Promise<void> {
+		// However long the message is, its beginning tells the language.
+		const text = (asked.text ?? '').slice(0, LANGUAGE_CHARACTERS);
+		const language = await languageAt(this.#chat.log, { ...asked, text });
+		await way.tell(inLanguage(language, sentence), language);
 	}
 
 	/** Renews what is held and takes over what was left behind or waits. */
@@ -332,7 +346,7 @@ export class Desk {
 			const refusal = before === 'new' ? this.#refusal(asked) : null;
 			if (refusal !== null) {
 				isShown = true;
-				if (refusal !== '') await way.tell(refusal);
+				if (refusal !== '') await this.tell(asked, way, refusal);
 				return;
 			}
 			this.metrics.count('messages_total', { platform, command });
@@ -414,7 +428,7 @@ export class Desk {
 				if (await isLost()) return leftToOther();
 				// Asked to ask again, the person must not get a late answer as well.
 				if (held !== null) await this.#outbox.shown(held).catch(() => undefined);
-				await way.tell(FAILED);
+				await this.tell(asked, way, FAILED);
 				return false;
 			}
 			// Answered and shown long ago, when no row is left that says so.
@@ -432,7 +446,14 @@ export class Desk {
 						const kept = await this.#chat.log.byDelivery(shop, delivery).catch(() => null);
 						await this.#outbox.waiting(held, kept?.number ?? null).catch(() => undefined);
 					}
-					if ((held?.tries ?? 0) === 0) await way.tell(keptUnshown(reply.answer.entry));
+					if ((held?.tries ?? 0) === 0) {
+						const { language = 'en', answer } = reply;
+						const text =
+							answer.entry === null
+								? inLanguage(language, NOT_KEPT_UNSHOWN)
+								: keptUnshown(language, answer.entry);
+						await way.tell(text, language);
+					}
 					return false;
 				}
 			}
@@ -462,7 +483,9 @@ export class Desk {
 		const complete = withButtons(reply, asked, entry?.build ?? null);
 		// It is for everybody in the place: what one person alone sees does not count as having said it.
 		const isForAll = reply.audience === 'channel';
-		const notice = isForAll ? await this.#notices.take(shop, channel).catch(() => null) : null;
+		const notice = isForAll
+			? await this.#notices.take(shop, channel, reply.language ?? 'en').catch(() => null)
+			: null;
 		let at: MessageAt | null;
 		try {
 			at = await this.#show(

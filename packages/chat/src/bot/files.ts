@@ -2,6 +2,7 @@
 
 import { setImmediate as turnOfTheLoop } from 'node:timers/promises';
 import type { Part, Reply, ReplyFile } from '../message.js';
+import { fileTooLarge } from './words.js';
 
 /** What files a platform takes beside one reply. */
 export interface FileRoom {
@@ -35,7 +36,7 @@ export async function loaded(reply: Reply, room: FileRoom): Promise<LoadedReply>
 	for (const file of files) {
 		const bytes = there.length < room.files ? await bytesOf(file, Math.min(room.fileBytes, bytesLeft)) : null;
 		if (bytes === null) {
-			const text = `${file.name} is larger than may be sent here; "pnpm export" writes it to a disk.`;
+			const text = fileTooLarge(reply.language ?? 'en', file.name);
 			left.push({ kind: 'list', text, fold: false });
 		} else {
 			bytesLeft -= bytes.length;

@@ -9,7 +9,6 @@ export {
 	formKinds,
 	saidByForm,
 	topicOfForm,
-	UNKNOWN_BUTTON,
 	type WordsForm,
 	wordsForm,
 } from './actions.js';
@@ -54,3 +53,14 @@ export {
 export { commonVariables, Environment } from './settings.js';
 export { fitting, offered, suggestionsFor } from './suggestions.js';
 export { aroundNumber, pieces, shortened } from './text.js';
+export {
+	CHANGE_AN_ASSUMPTION,
+	FILE_FOR_ONE,
+	fileNotSent,
+	IN_THE_FILE,
+	inLanguage,
+	MORE_THAN_FITS,
+	PART_UNSHOWN,
+	SENT_AGAIN,
+	UNKNOWN_BUTTON,
+} from './words.js';

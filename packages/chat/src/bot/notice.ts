@@ -1,8 +1,7 @@
+import type { Language } from '@lugbook/core';
 import type { Log } from '@lugbook/log';
 import type { Part } from '../message.js';
-
-const WORDS =
-	'I keep what is addressed to me here, with the name of who asked, in the log of this shop. I read nothing else. Your name and words can be erased on request; the calculation stays.';
+import { inLanguage, NOTICE_OF_WHAT_IS_KEPT } from './words.js';
 
 /** places whose notice is known to have been given */
 const REMEMBERED_MAX = 10_000;
@@ -17,14 +16,15 @@ export class Notices {
 	) {}
 
 	/** @returns the notice where it has not been given yet; from now on it counts as given */
-	async take(shop: string, channel: string): Promise<Part | null> {
+	async take(shop: string, channel: string, language: Language): Promise<Part | null> {
 		const place = `${shop} ${channel}`;
 		if (this.#given.has(place)) return null;
 		const at = new Date(this.nowMs()).toISOString();
 		const isFirst = await this.log.swapSetting(shop, keyOf(channel), null, at);
 		if (this.#given.size >= REMEMBERED_MAX) this.#given.clear();
 		this.#given.add(place);
-		return isFirst ? { kind: 'list', text: WORDS, fold: false } : null;
+		const text = inLanguage(language, NOTICE_OF_WHAT_IS_KEPT);
+		return isFirst ? { kind: 'list', text, fold: false } : null;
 	}
 
 	/** It did not reach anybody. */

@@ -236,4 +236,38 @@ export const german: Phrasebook = {
 	'Rejected by {0}': 'Abgelehnt von {0}',
 	'Comment by {0}': 'Anmerkung von {0}',
 	'Asked by {0}': 'Gefragt von {0}',
+	'That is faster than I can follow. Give me a moment, then ask again.':
+		'So schnell komme ich nicht mit. Gib mir einen Augenblick, dann frag noch einmal.',
+	'That message is too long for me. Send the question alone, or the description in parts.':
+		'Diese Nachricht ist mir zu lang. Nur die Frage senden, oder die Beschreibung in Teilen.',
+	'Something failed on my side, and I gave no answer. Please ask again.':
+		'Bei mir ist etwas fehlgeschlagen, und ich habe nicht geantwortet. Bitte frag noch einmal.',
+	'That stands in the channel already.': 'Das steht schon im Kanal.',
+	'Something failed on my side: I could not show the answer. I will try again by myself.':
+		'Bei mir ist etwas fehlgeschlagen: ich konnte die Antwort nicht zeigen. Ich versuche es von selbst noch einmal.',
+	'Something failed on my side: the answer is kept as No. {0}, but I could not show it. I will try again by myself; "/log resend {1}" shows it at once.':
+		'Bei mir ist etwas fehlgeschlagen: die Antwort steht als Nr. {0} im Protokoll, aber ich konnte sie nicht zeigen. Ich versuche es von selbst noch einmal; "/log resend {1}" zeigt sie sofort.',
+	'That button leads nowhere any more. Please type it instead.':
+		'Dieser Knopf führt nirgends mehr hin. Bitte schreib es stattdessen.',
+	'Part of the answer could not be shown: ask for it again by its number.':
+		'Ein Teil der Antwort konnte nicht gezeigt werden: frag noch einmal mit ihrer Nummer danach.',
+	'Sent again, as it was not certain that it had arrived: you may have it twice.':
+		'Noch einmal gesendet, denn es war nicht sicher, ob es angekommen ist: vielleicht steht es zweimal da.',
+	'The whole answer is in the file below.': 'Die ganze Antwort steht in der Datei darunter.',
+	'There is more than fits here: ask for less at once.':
+		'Es ist mehr, als hier Platz hat: frag nach weniger auf einmal.',
+	'The file is for you alone: ask me in a direct message, and I send it there.':
+		'Die Datei ist für dich allein: frag mich in einer Direktnachricht, dann sende ich sie dort.',
+	'{0} could not be sent ({1}): the app needs the scope files:write and has to be in the channel.':
+		'{0} konnte nicht gesendet werden ({1}): die App braucht das Recht files:write und muss im Kanal sein.',
+	'{0} is larger than may be sent here; "pnpm export" writes it to a disk.':
+		'{0} ist größer, als hier gesendet werden darf; "pnpm export" schreibt es auf einen Datenträger.',
+	'Change an assumption': 'Eine Annahme ändern',
+	'I keep what is addressed to me here, with the name of who asked, in the log of this shop. I read nothing else. Your name and words can be erased on request; the calculation stays.':
+		'Ich bewahre im Protokoll dieser Werkstatt auf, was hier an mich gerichtet ist, mit dem Namen dessen, der fragt. Sonst lese ich nichts. Dein Name und deine Worte werden auf Wunsch gelöscht; die Berechnung bleibt.',
+	'Save to a build': 'Zu einem Ausbau',
+	'Show to the channel': 'Im Kanal zeigen',
+	Sign: 'Unterschreiben',
+	Reject: 'Ablehnen',
+	Comment: 'Anmerken',
 };

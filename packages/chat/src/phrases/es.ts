@@ -236,4 +236,38 @@ export const spanish: Phrasebook = {
 	'Rejected by {0}': 'Rechazado por {0}',
 	'Comment by {0}': 'Comentario de {0}',
 	'Asked by {0}': 'Preguntado por {0}',
+	'That is faster than I can follow. Give me a moment, then ask again.':
+		'Vas más rápido de lo que puedo seguir. Dame un momento y pregunta otra vez.',
+	'That message is too long for me. Send the question alone, or the description in parts.':
+		'Ese mensaje es demasiado largo para mí. Envía solo la pregunta, o la descripción por partes.',
+	'Something failed on my side, and I gave no answer. Please ask again.':
+		'Algo falló de mi lado y no respondí. Pregunta otra vez, por favor.',
+	'That stands in the channel already.': 'Eso ya está en el canal.',
+	'Something failed on my side: I could not show the answer. I will try again by myself.':
+		'Algo falló de mi lado: no pude mostrar la respuesta. Lo intentaré otra vez por mi cuenta.',
+	'Something failed on my side: the answer is kept as No. {0}, but I could not show it. I will try again by myself; "/log resend {1}" shows it at once.':
+		'Algo falló de mi lado: la respuesta está guardada con el n.º {0}, pero no pude mostrarla. Lo intentaré otra vez por mi cuenta; "/log resend {1}" la muestra enseguida.',
+	'That button leads nowhere any more. Please type it instead.':
+		'Ese botón ya no lleva a ninguna parte. Escríbelo, por favor.',
+	'Part of the answer could not be shown: ask for it again by its number.':
+		'No se pudo mostrar una parte de la respuesta: pídela otra vez por su número.',
+	'Sent again, as it was not certain that it had arrived: you may have it twice.':
+		'Enviado otra vez, porque no era seguro que hubiera llegado: puede que esté dos veces.',
+	'The whole answer is in the file below.': 'La respuesta entera está en el archivo de abajo.',
+	'There is more than fits here: ask for less at once.':
+		'Hay más de lo que cabe aquí: pide menos de una vez.',
+	'The file is for you alone: ask me in a direct message, and I send it there.':
+		'El archivo es solo para ti: pídemelo en un mensaje directo y te lo envío allí.',
+	'{0} could not be sent ({1}): the app needs the scope files:write and has to be in the channel.':
+		'{0} no se pudo enviar ({1}): la aplicación necesita el permiso files:write y tiene que estar en el canal.',
+	'{0} is larger than may be sent here; "pnpm export" writes it to a disk.':
+		'{0} es mayor de lo que se puede enviar aquí; "pnpm export" lo escribe en un disco.',
+	'Change an assumption': 'Cambiar una suposición',
+	'I keep what is addressed to me here, with the name of who asked, in the log of this shop. I read nothing else. Your name and words can be erased on request; the calculation stays.':
+		'Guardo en el registro de este taller lo que aquí va dirigido a mí, con el nombre de quien pregunta. No leo nada más. Tu nombre y tus palabras se borran a petición; el cálculo se queda.',
+	'Save to a build': 'Guardar en un proyecto',
+	'Show to the channel': 'Mostrar en el canal',
+	Sign: 'Firmar',
+	Reject: 'Rechazar',
+	Comment: 'Comentar',
 };
