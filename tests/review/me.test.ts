@@ -15,21 +15,28 @@ describe.each(DIALECTS)('what is kept about oneself ($title)', (dialect) => {
 	});
 
 	test.each([
-		'/log me',
-		'what do you keep about me?',
-		'What do you know about me',
-		'was speicherst du über mich?',
-		'¿qué guardas de mí?',
-	])('%s: counts and places, to the asker alone, and nothing is kept of asking', async (text) => {
-		const reply = await shop.tell(robin, text);
-		expect(reply.audience).toBe('asker');
-		expect(reply.answer.headline).toContain('2 entries of yours');
-		const words = reply.parts.map((part) => part.text).join('\n');
-		expect(words).toMatch(/2 questions, 0 signatures, in 2 channels\. Builds: heron/);
-		expect(words).toContain('Robin');
-		expect(words).toContain('/log forget-me');
-		expect(await shop.kinds()).toHaveLength(3);
-	});
+		['/log me', '2 entries of yours', '2 questions, 0 signatures, in 2 channels. Builds: heron'],
+		['what do you keep about me?', '2 entries of yours', '2 questions, 0 signatures, in 2 channels.'],
+		['What do you know about me', '2 entries of yours', '2 questions, 0 signatures, in 2 channels.'],
+		[
+			'was speicherst du über mich?',
+			'2 Einträge von dir',
+			'2 Fragen, 0 Unterschriften, in 2 Kanälen. Ausbauten: heron',
+		],
+		['¿qué guardas de mí?', '2 entradas tuyas', '2 preguntas, 0 firmas, en 2 canales. Proyectos: heron'],
+	])(
+		'%s: counts and places, to the asker alone, and nothing is kept of asking',
+		async (text, entries, counts) => {
+			const reply = await shop.tell(robin, text);
+			expect(reply.audience).toBe('asker');
+			expect(reply.answer.headline).toContain(entries);
+			const words = reply.parts.map((part) => part.text).join('\n');
+			expect(words).toContain(counts);
+			expect(words).toContain('Robin');
+			expect(words).toContain('/log forget-me');
+			expect(await shop.kinds()).toHaveLength(3);
+		},
+	);
 
 	test('nobody asks about somebody else, or in another shop', async () => {
 		expect(await shop.say(kim, '/log me')).toContain('no entry of yours');

@@ -104,6 +104,8 @@ function asTold(key: string): string {
 	if (key.startsWith('I read {0} for the {1}: {2}'))
 		return 'I read two values for the {0}: {1} and {2}. Which one is meant?';
 	if (key.startsWith('Is this about {0}?')) return 'Is this about {0}, or {1}?';
+	if (key === 'Without a build') return 'Without a build: {0}';
+	if (key.startsWith('"{0}" names no answers')) return key.replace('/log export {1} 1..400', '{1}');
 	return key
 		.replace(/^\{0\} is taken as \{1\} \{2\} \(\{3\}\)\.$/, '{0} is taken as {1} ({2}).')
 		.replace(/^\{0\} is taken as \{0\} \{1\} \(\{2\}\)\.$/, '{0} is taken as {1} ({2}).');

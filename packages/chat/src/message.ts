@@ -64,6 +64,8 @@ export interface Part {
 	readonly severity?: string;
 	/** of an answer that no longer stands: shown struck through, which words say as well */
 	readonly struck?: boolean;
+	/** a piece of a paper, which is English whatever the channel speaks */
+	readonly isPaper?: boolean;
 }
 
 /** A button under a reply; `value` comes back as the text of the action. */

@@ -11,7 +11,11 @@ import { buttonsOf, partsOf, workingParts } from './render/parts.js';
 import { rephraser } from './render/rephrase.js';
 
 /** What was worked out anew in the language, where it is the same answer; null where it is not. */
-function workedIn(language: Language, request: ExchangeBody['request'], answer: Answer): Answer | null {
+export function workedIn(
+	language: Language,
+	request: ExchangeBody['request'],
+	answer: Answer,
+): Answer | null {
 	const topic = request === null ? null : topicNamed(request.topic);
 	if (request === null || topic === null) return null;
 	const given = request.given as Given[];
@@ -56,6 +60,9 @@ export interface About {
 	readonly told?: ReadonlyMap<string, string>;
 }
 
+/** Labels of the buttons under a reply of the log; other labels are words as typed. */
+const ofLog: ReadonlySet<string> = new Set(['More', 'Forget me', 'Yes, forget me']);
+
 /** The reply in another language: the same pieces in the same order, and the same figures. */
 export function retell(
 	reply: Reply,
@@ -85,7 +92,9 @@ export function retell(
 	for (const [before, after] of shown) {
 		if (before.length === after.length) pairsOf(before, after, pairs);
 	}
-	const parts = reply.parts.map((part) => ({ ...part, text: rephrase(part.text) }));
+	const parts = reply.parts.map((part) =>
+		part.isPaper === true ? part : { ...part, text: rephrase(part.text) },
+	);
 	const own = buttonsOf(answer).map(({ label }) => label);
 	return {
 		...reply,
@@ -95,7 +104,7 @@ export function retell(
 		buttons: reply.buttons.map(
 			(button): Button => ({
 				...button,
-				label: own.includes(button.label) ? rephrase(button.label) : button.label,
+				label: own.includes(button.label) || ofLog.has(button.label) ? rephrase(button.label) : button.label,
 			}),
 		),
 	};

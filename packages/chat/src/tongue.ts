@@ -1,14 +1,16 @@
 /** The language of a reply: that of the message; where it says none, that of its thread or of the question before it. */
 
-import { type Language, languages, type Speaking } from '@lugbook/core';
+import { type Language, languages, type Speaking, sayFor } from '@lugbook/core';
 import { languageIn } from '@lugbook/language';
 import type { Entry, Log } from '@lugbook/log';
 import { checkPairs, wholeVan } from './build/check.js';
 import { vanOf } from './build/van.js';
 import { exchangeOf, lastQuestion } from './memory.js';
 import type { Incoming, Reply } from './message.js';
+import { books } from './phrases/books.js';
+import { entryLine } from './render/entry.js';
 import { rephraser } from './render/rephrase.js';
-import { type About, retell } from './retell.js';
+import { type About, retell, workedIn } from './retell.js';
 import type { Turn } from './turn.js';
 
 function isLanguage(text: string | null): text is Language {
@@ -21,6 +23,12 @@ function saidIn(message: Pick<Incoming, 'command' | 'text' | 'fields'>): Languag
 	const typed = Object.values(message.fields ?? {}).join(' ');
 	// What the buttons of an answer say, and short words that are typed in any language.
 	if (/^(?:>\s*)?(?:why|show (?:the )?working|(?:one )?size (?:up|down))[.?]?$/i.test(text)) return null;
+	if (/^ayuda$/i.test(text)) return 'es';
+	if (/^hilfe$/i.test(text)) return 'de';
+	if (message.command === 'log') {
+		const words = /^(?:sign|reject|comment|replace)\s+\S+\s+(\S[\s\S]*)$/i.exec(text)?.[1];
+		return words === undefined ? null : languageIn(words);
+	}
 	if (message.command === 'ask') return languageIn(`${text} ${typed}`);
 	return languageIn(`${text.replace(/^\S+/, '')} ${typed}`);
 }
@@ -35,17 +43,14 @@ async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
 	if (incoming.keep === false) return null;
 	const inThread = thread === null ? null : await log.getSetting(shop, ofThread(channel, thread));
 	if (isLanguage(inThread)) return inThread;
-	// "/build check" and "/log export" say no language by themselves: it is that of the channel.
-	const isOfBuild =
-		incoming.command === 'build' || (incoming.command === 'log' && /^export\b/i.test(incoming.text));
-	if (thread === null && isOfBuild) {
-		const inChannel = await log.getSetting(shop, ofChannel(channel));
-		return isLanguage(inChannel) ? inChannel : null;
-	}
+	// "/build check" and "/log review" say no language by themselves: it is that of the channel.
+	const isOfChannel = incoming.command === 'build' || incoming.command === 'log';
+	const inChannel = isOfChannel ? await log.getSetting(shop, ofChannel(channel)) : null;
+	if (thread === null && isOfChannel) return isLanguage(inChannel) ? inChannel : null;
 	// In the channel itself a message stands alone unless it goes on with a question.
 	if (thread === null && !/^>/.test(incoming.text)) return null;
 	const last = await lastQuestion(log, { shop, channel, thread, personId: person.id });
-	const ofLast = last === null ? null : await log.getSetting(shop, ofEntry(last.entry));
+	const ofLast = last === null ? inChannel : await log.getSetting(shop, ofEntry(last.entry));
 	return isLanguage(ofLast) ? ofLast : null;
 }
 
@@ -99,7 +104,10 @@ interface Tongue {
 
 export async function tongueOf(turn: Turn): Promise<Tongue> {
 	const said = saidIn(turn.incoming);
-	const known = said === null || turn.incoming.thread !== null ? await keptIn(turn) : null;
+	const isOfLog = turn.incoming.command === 'log';
+	const known = said === null || isOfLog || turn.incoming.thread !== null ? await keptIn(turn) : null;
+	// A word on an answer is for whoever reads the channel: it is read out in the channel's language, and does not change it.
+	if (isOfLog) return { language: known ?? said ?? 'en', said: false, known };
 	return { language: said ?? known ?? 'en', said: said !== null, known };
 }
 
@@ -132,8 +140,38 @@ export async function inTheirTongue(turn: Turn, tongue: Tongue, reply: Reply): P
 	await remember(turn, tongue, reply.answer.entry);
 	if (language === 'en') return reply;
 	const about = await aboutOf(turn, reply);
-	const told = await checkedIn(turn, reply, about.build, language);
+	const told = new Map([
+		...(await checkedIn(turn, reply, about.build, language)),
+		...(await namedIn(turn, reply, language)),
+	]);
 	return retell(reply, speaking(turn, about, language), { ...about, told });
+}
+
+/** Answers named in one reply that are worked out in its language. */
+const NAMED_MAX = 50;
+
+/** The lines of the answers that a reply of the log or of a build names by their numbers, in the language. */
+async function namedIn(turn: Turn, reply: Reply, language: Language): Promise<[string, string][]> {
+	const { command, shop, keep } = turn.incoming;
+	if ((command !== 'log' && command !== 'build') || keep === false) return [];
+	const texts = reply.parts.filter(({ isPaper }) => isPaper !== true).map(({ text }) => text);
+	const numbers = texts.flatMap((text) =>
+		[...text.matchAll(/\bNo\. (\d{1,9})\b/g)].map((one) => Number(one[1])),
+	);
+	const some = [...new Set(numbers)].slice(0, NAMED_MAX);
+	if (some.length === 0) return [];
+	const { entries } = await turn.log.find(shop, { numbers: some, kinds: ['exchange'], limit: NAMED_MAX });
+	const say = sayFor({ language, units: turn.context().units }, books[language]);
+	return entries.flatMap((entry): [string, string][] => {
+		const exchange = exchangeOf(entry);
+		if (exchange === null) return [];
+		const { headline } = exchange.answer;
+		const told = workedIn(language, exchange.request, exchange.answer)?.headline ?? headline;
+		return [
+			[headline, told],
+			[entryLine(entry), entryLine(entry, say`No. ${entry.number}`, told)],
+		];
+	});
 }
 
 /** A reply that was given before, in the language it was given in. */

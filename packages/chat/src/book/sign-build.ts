@@ -93,7 +93,7 @@ function numbersText(numbers: readonly number[]): string {
 	return `No. ${numbers.slice(0, NUMBERS_MAX).join(', ')}${more}`;
 }
 
-async function signBuild(turn: Turn, said: string): Promise<Reply> {
+async function signBuild(turn: Turn, words: string): Promise<Reply> {
 	const { log, incoming } = turn;
 	const { person, shop } = incoming;
 	const build = await turn.build();
@@ -108,9 +108,11 @@ async function signBuild(turn: Turn, said: string): Promise<Reply> {
 	const allowsOwn = own.length > 0 && (await log.getSetting(shop, OWN_SIGNATURE)) === 'yes';
 	if (own.length > 0 && !allowsOwn)
 		return await no(
-			`Build "${build}" is not signed: ${numbersText(own)} ${own.length === 1 ? 'is your own question' : 'are your own questions'}, whose answers somebody else signs first.`,
+			own.length === 1
+				? `Build "${build}" is not signed: ${numbersText(own)} is your own question, whose answer somebody else signs first.`
+				: `Build "${build}" is not signed: ${numbersText(own)} are your own questions, whose answers somebody else signs first.`,
 		);
-	const anyway = ANYWAY.exec(said);
+	const anyway = ANYWAY.exec(words);
 	const reason = (anyway?.[1] ?? '').trim();
 	if (open.length > 0 && anyway === null)
 		return await no(
@@ -135,10 +137,11 @@ async function signBuild(turn: Turn, said: string): Promise<Reply> {
 		state: null,
 		body,
 	});
-	const words = anyway === null ? said : reason;
+	const typed = anyway === null ? words : reason;
+	const said = typed === '' ? meaning : `${meaning}: ${typed}`;
 	return listed(
 		[
-			`Build "${build}" signed as a whole by ${person.name}, ${instantText(entry.at)} (No. ${entry.number}): ${meaning}${words === '' ? '' : `: ${words}`}`,
+			`Build "${build}" signed as a whole by ${person.name}, ${instantText(entry.at)} (No. ${entry.number}): ${said}`,
 			`It covers the log up to No. ${covers.entry}, hash ${covers.hash}`,
 			`${standing.signed} of ${standing.answers} answers have a signature that holds; ${isOpen ? `open all the same: ${open.join('; ')}` : 'nothing is open'}${allowsOwn ? '; among them answers to their own questions, as this shop allows' : ''}`,
 			'Whatever changes the build from now on puts this signature out of date.',

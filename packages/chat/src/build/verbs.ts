@@ -65,7 +65,13 @@ async function showBuild(turn: Turn): Promise<Reply> {
 			: `Build "${build}": ${counted(van.pieces.length, 'piece')}, ${counted(outdated.length, 'answer')} out of date`;
 	const rerun = outdated.length === 0 ? [] : ['"/build rerun" works them out again.'];
 	return listed(
-		[head, ...vanLines(van, turn.context()), ...stale, ...rerun, ...entries.map(entryLine)].join('\n'),
+		[
+			head,
+			...vanLines(van, turn.context()),
+			...stale,
+			...rerun,
+			...entries.map((entry) => entryLine(entry)),
+		].join('\n'),
 		'channel',
 	);
 }

@@ -1,6 +1,8 @@
 import { type Language, type Phrasebook, vanPhrases } from '@lugbook/core';
 import { german } from './de.js';
 import { spanish } from './es.js';
+import { german as germanLog } from './log/de.js';
+import { spanish as spanishLog } from './log/es.js';
 
 /**
  * What the conversation itself says, by language, and what a check of the van finds: the English sentence with numbered
@@ -8,6 +10,6 @@ import { spanish } from './es.js';
  */
 export const books: Readonly<Record<Language, Phrasebook>> = {
 	en: {},
-	es: { ...vanPhrases.es, ...spanish },
-	de: { ...vanPhrases.de, ...german },
+	es: { ...vanPhrases.es, ...spanishLog, ...spanish },
+	de: { ...vanPhrases.de, ...germanLog, ...german },
 };

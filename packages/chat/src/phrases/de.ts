@@ -232,10 +232,6 @@ export const german: Phrasebook = {
 	'"{0}" is no format of the book. It is {1}.': '"{0}" ist kein Format der Mappe. Es gibt {1}.',
 	'"{0}" names no answers. Say the first and the last number: "{1}".':
 		'"{0}" nennt keine Antworten. Die erste und die letzte Nummer sagen: "{1}".',
-	'Signed by {0}': 'Unterschrieben von {0}',
-	'Rejected by {0}': 'Abgelehnt von {0}',
-	'Comment by {0}': 'Anmerkung von {0}',
-	'Asked by {0}': 'Gefragt von {0}',
 	'That is faster than I can follow. Give me a moment, then ask again.':
 		'So schnell komme ich nicht mit. Gib mir einen Augenblick, dann frag noch einmal.',
 	'That message is too long for me. Send the question alone, or the description in parts.':

@@ -232,10 +232,6 @@ export const spanish: Phrasebook = {
 	'"{0}" is no format of the book. It is {1}.': '"{0}" no es un formato de la carpeta. Los hay: {1}.',
 	'"{0}" names no answers. Say the first and the last number: "{1}".':
 		'"{0}" no nombra respuestas. Di el primer número y el último: "{1}".',
-	'Signed by {0}': 'Firmado por {0}',
-	'Rejected by {0}': 'Rechazado por {0}',
-	'Comment by {0}': 'Comentario de {0}',
-	'Asked by {0}': 'Preguntado por {0}',
 	'That is faster than I can follow. Give me a moment, then ask again.':
 		'Vas más rápido de lo que puedo seguir. Dame un momento y pregunta otra vez.',
 	'That message is too long for me. Send the question alone, or the description in parts.':

@@ -2,9 +2,12 @@ import type { Entry } from '@lugbook/log';
 import { exchangeOf } from '../memory.js';
 
 /** An entry in a list: number, topic, decision. */
-export function entryLine(entry: Entry): string {
-	const exchange = exchangeOf(entry);
-	return `No. ${entry.number}  ${entry.topic ?? entry.state ?? ''}  ${exchange?.answer.headline ?? ''}`;
+export function entryLine(
+	entry: Entry,
+	number = `No. ${entry.number}`,
+	headline = exchangeOf(entry)?.answer.headline ?? '',
+): string {
+	return `${number}  ${entry.topic ?? entry.state ?? ''}  ${headline}`;
 }
 
 /** Who an entry is by; in words where the name was erased. */

@@ -2,8 +2,11 @@
 
 import { type Phrasebook, phrase, type Speaking, sayFor } from '@lugbook/core';
 import { books } from '../phrases/books.js';
+import { gapsAsTyped } from '../phrases/log/typed.js';
 
 interface Pattern {
+	/** gaps that hold names or words as typed */
+	readonly typed: readonly number[];
 	readonly strings: readonly string[];
 	/** gaps as short as can be, and as long as can be: "A: b: c governs" may be parted at either colon */
 	readonly matches: readonly RegExp[];
@@ -14,10 +17,17 @@ interface Pattern {
 function patternOf(key: string): Pattern {
 	const strings = key.split(/\{\d+\}/);
 	const escaped = strings.map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-	const gaps = strings.length > 2 ? ['([\\s\\S]*?)', '([\\s\\S]*)'] : ['([\\s\\S]*)'];
+	const gaps = strings.length > 2 ? ['[\\s\\S]*?', '[\\s\\S]*'] : ['[\\s\\S]*'];
 	return {
+		typed: gapsAsTyped[key] ?? [],
 		strings,
-		matches: gaps.map((gap) => new RegExp(`^${escaped.join(gap)}$`, 'u')),
+		matches: gaps.map((gap) => {
+			const pattern = escaped.reduce((before, part) => {
+				const isBracketed = before.endsWith('\\(') && part.startsWith('\\)');
+				return `${before}(${isBracketed ? BRACKETED : gap})${part}`;
+			});
+			return new RegExp(`^${pattern}$`, 'u');
+		}),
 		literal: strings.join('').length,
 	};
 }
@@ -36,8 +46,18 @@ function patternsOf(book: Phrasebook): readonly Pattern[] {
 	return made;
 }
 
+/** Around the number of words that are hidden: no text that people type or the books hold has these. */
+const OPEN = '\uE000';
+const CLOSE = '\uE001';
+const HIDDEN = new RegExp(`${OPEN}(\\d+)${CLOSE}`, 'g');
+/** Where a name was erased these words stand in its place. */
+const FORGOTTEN = /^somebody who was forgotten/;
+
+/** What stands in brackets ends with them: "1 open (No. 2); 1 rejected (No. 3)" are two items. */
+const BRACKETED = '(?:[^()]|\\([^()]*\\))*';
+
 /** How deep sentences stand in one another's gaps. */
-const deepest = 4;
+const deepest = 6;
 
 /**
  * A text in the language of whoever asked. What no phrasebook knows comes back as it is: names, figures, words as
@@ -51,6 +71,14 @@ export function rephraser(
 ): (text: string) => string {
 	const book = books[speaking.language];
 	const say = sayFor(speaking, book);
+	// Words as typed are out of reach while the sentence around them is told, and put back at its end.
+	const hidden: string[] = [];
+	const hide = (text: string): string => {
+		const forgotten = text.replace(FORGOTTEN, (words) => look(words) ?? words);
+		return `${OPEN}${hidden.push(forgotten) - 1}${CLOSE}`;
+	};
+	const reveal = (text: string): string =>
+		text.replace(HIDDEN, (words, index: string) => hidden[Number(index)] ?? words);
 	const look = (text: string): string | null => {
 		const known = pairs.get(text) ?? (book[text] === undefined ? phrase(speaking, text) : say([text]));
 		return known === text ? null : known;
@@ -59,12 +87,12 @@ export function rephraser(
 		const known = look(text);
 		if (known !== null) return known;
 		if (depth >= deepest) return text;
-		return fitted(text, depth) ?? parted(text, depth) ?? labelled(text, depth) ?? text;
+		return spaced(text) ?? fitted(text, depth) ?? parted(text, depth) ?? labelled(text, depth) ?? text;
 	};
 
 	/** By the sentence whose words it has. */
 	const fitted = (text: string, depth: number): string | null => {
-		for (const { strings, matches } of patternsOf(book)) {
+		for (const { strings, matches, typed } of patternsOf(book)) {
 			const ways = matches.flatMap((pattern) => {
 				const match = pattern.exec(text);
 				return match === null ? [] : [match.slice(1)];
@@ -72,12 +100,20 @@ export function rephraser(
 			const [first] = ways;
 			if (first === undefined) continue;
 			const values = ways.find((way) => way.some((value) => pairs.has(value))) ?? first;
-			const told = values.map((value, index) =>
-				strings[index]?.endsWith('"') === true ? value : rephrase(value, depth + 1),
-			);
+			const told = values.map((value, index) => {
+				if (typed.includes(index)) return hide(value);
+				return strings[index]?.endsWith('"') === true ? value : rephrase(value, depth + 1);
+			});
 			return say(strings, ...told);
 		}
 		return null;
+	};
+
+	/** A line of help: what is typed, blanks, and what it does. */
+	const spaced = (text: string): string | null => {
+		const [, typed = '', words = ''] = /^(\S.*? {2,})(\S.*)$/.exec(text) ?? [];
+		const told = look(words);
+		return told === null ? null : typed + told;
 	};
 
 	/** Sentence by sentence, or item by item. */
@@ -111,5 +147,5 @@ export function rephraser(
 		}
 		return null;
 	};
-	return (text) => (speaking.language === 'en' ? text : rephrase(text, 0));
+	return (text) => (speaking.language === 'en' ? text : reveal(rephrase(text, 0)));
 }

@@ -18,14 +18,6 @@ export function isAct(kind: EntryKind): kind is ActKind {
 	return actKinds.some((one) => one === kind);
 }
 
-/** An act as a thing, before the number of the answer it is about. */
-export const actTitles: Readonly<Record<ActKind, string>> = {
-	signed: 'it is the signature under',
-	rejected: 'it is the rejection of',
-	commented: 'it is a comment on',
-	asked: 'it asks the lead about',
-};
-
 /** What the chain keeps of an act. Its words are typed text and lie in the erasable part. */
 const actBodySchema = z.object({ meaning: z.string(), ownQuestion: z.boolean() });
 

@@ -28,7 +28,6 @@ async function digest(log: Log, shop: string): Promise<Reply | null> {
 	if (open.length === 0) return null;
 	const dangers = open.filter(({ grave }) => grave === 0).length;
 	const asked = open.filter(({ review }) => review.state === 'asked of the lead').length;
-	const counts = [`${open.length} unsigned`, `${dangers} with a danger`, `${asked} asked of the lead`];
 	const builds = new Map<string, typeof open>();
 	for (const one of open) {
 		const name = one.entry.build === null ? 'Without a build' : `Build "${one.entry.build}"`;
@@ -38,7 +37,8 @@ async function digest(log: Log, shop: string): Promise<Reply | null> {
 	const sorted = [...builds].sort(([, a], [, b]) => (a[0]?.grave ?? 2) - (b[0]?.grave ?? 2));
 	const each = Math.max(3, Math.floor(LINES_MAX / sorted.length));
 	const lines = sorted.flatMap(([name, list]) => [`${name}: ${list.length}`, ...openLines(list, each)]);
-	return listed([`To look at: ${counts.join(', ')}`, ...lines].join('\n'), 'channel');
+	const head = `To look at: ${open.length} unsigned, ${dangers} with a danger, ${asked} asked of the lead`;
+	return listed([head, ...lines].join('\n'), 'channel');
 }
 
 /** A digest whose time has come. */

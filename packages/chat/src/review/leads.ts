@@ -82,7 +82,8 @@ async function change(turn: Turn, who: string, isLead: boolean): Promise<Reply> 
 		}
 		const shown = found.name === found.id ? found.id : `${found.name} (${found.id})`;
 		const before = Object.hasOwn(list, found.id) ? list[found.id]?.isLead : undefined;
-		if (before === isLead) return listed(`${shown} is ${isLead ? 'a' : 'no'} lead already.`, 'asker');
+		if (before === isLead)
+			return listed(isLead ? `${shown} is a lead already.` : `${shown} is no lead already.`, 'asker');
 		const after = JSON.stringify({ ...list, [found.id]: { name: found.name, isLead } });
 		if (!(await log.swapSetting(shop, KEY, kept, after))) continue;
 		try {

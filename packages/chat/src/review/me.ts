@@ -61,16 +61,15 @@ async function me(turn: Turn): Promise<Reply> {
 	const counts = await countsOf(turn);
 	const { isLead } = await rightsOf(log, shop, person);
 	if (counts.entries === 0) {
-		return listed(
-			`I keep no entry of yours in this shop's log.${isLead ? ' You are a lead here.' : ''}`,
-			'asker',
-		);
+		const nothing = "I keep no entry of yours in this shop's log.";
+		return listed(isLead ? `${nothing} You are a lead here.` : nothing, 'asker');
 	}
 	const many = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
-	const builds = counts.builds.size === 0 ? '' : ` Builds: ${[...counts.builds].slice(0, 20).join(', ')}.`;
+	const counted = `Among them: ${many(counts.questions, 'question')}, ${many(counts.signatures, 'signature')}, in ${many(counts.channels.size, 'channel')}.`;
+	const builds = [...counts.builds].slice(0, 20).join(', ');
 	const lines = [
 		`I keep ${counts.entries} entries of yours in this shop's log, from ${dayText(counts.first ?? '')} to ${dayText(counts.last ?? '')}.`,
-		`Among them: ${many(counts.questions, 'question')}, ${many(counts.signatures, 'signature')}, in ${many(counts.channels.size, 'channel')}.${builds}`,
+		builds === '' ? counted : `${counted} Builds: ${builds}.`,
 		`With each: your name (${person.name}), your id (${person.id}), your words as typed. That part can be erased.`,
 		'For good: the calculation, when and where it was asked, and a pseudonym that is the same in all of them.',
 		...(isLead ? ['You are a lead of this shop.'] : []),

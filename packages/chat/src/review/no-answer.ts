@@ -10,7 +10,7 @@ import type { Audience, Reply } from '../message.js';
 import { entryLine, instantText, nameOf } from '../render/entry.js';
 import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
-import { actTitles, isAct, signatureOf } from './acts.js';
+import { type ActKind, isAct, signatureOf } from './acts.js';
 import {
 	buildSignedSchema,
 	changedSince,
@@ -33,6 +33,16 @@ export async function noAnswerReply(turn: Turn, entry: Entry): Promise<Reply> {
 	return listed(lines.join('\n'), audience);
 }
 
+/** What an act is, with its number, that of the answer it is about, and who did it when. */
+const heads: Readonly<Record<ActKind, (number: number, about: number | null, by: string) => string>> = {
+	signed: (number, about, by) =>
+		`No. ${number} is no answer: it is the signature under No. ${about}, by ${by}`,
+	rejected: (number, about, by) =>
+		`No. ${number} is no answer: it is the rejection of No. ${about}, by ${by}`,
+	commented: (number, about, by) => `No. ${number} is no answer: it is a comment on No. ${about}, by ${by}`,
+	asked: (number, about, by) => `No. ${number} is no answer: it asks the lead about No. ${about}, by ${by}`,
+};
+
 /** What was only said to one person, or is about people, is not read out to the channel. */
 async function told(turn: Turn, entry: Entry): Promise<{ lines: string[]; audience: Audience }> {
 	const { number, build } = entry;
@@ -40,7 +50,7 @@ async function told(turn: Turn, entry: Entry): Promise<{ lines: string[]; audien
 	if (isAct(entry.kind)) {
 		const about = entry.follows === null ? null : await turn.log.entry(entry.shop, entry.follows);
 		const lines = [
-			`No. ${number} is no answer: ${actTitles[entry.kind]} No. ${entry.follows}, by ${by}`,
+			heads[entry.kind](number, entry.follows, by),
 			`It says: ${signatureOf(entry).meaning}`,
 			...(about === null ? [] : [`About ${entryLine(about)}`]),
 		];
@@ -97,7 +107,8 @@ async function told(turn: Turn, entry: Entry): Promise<{ lines: string[]; audien
 
 async function buildSigned(turn: Turn, entry: Entry): Promise<string[]> {
 	const { number, build, shop } = entry;
-	const head = `No. ${number} is no answer: it is the signature under build "${build}" as a whole, by ${nameOf(entry)}, ${instantText(entry.at)}`;
+	const by = `${nameOf(entry)}, ${instantText(entry.at)}`;
+	const head = `No. ${number} is no answer: it is the signature under build "${build}" as a whole, by ${by}`;
 	const body = buildSignedSchema.safeParse(entry.body);
 	if (!body.success || build === null) return [head];
 	const { meaning, covers, open, ownQuestion } = body.data;

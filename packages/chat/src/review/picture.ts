@@ -63,7 +63,9 @@ export async function picturesReply(
 	for (const { word, picture } of chosen) drawn.push({ word, figure: await drawPicture(picture) });
 	const titles = drawn.map(({ figure }) => figure.title).join('; ');
 	const reply = listed(`${drawn.length === 1 ? 'Picture' : 'Pictures'} of ${about}: ${titles}`, 'channel');
-	const words = drawn.map(({ figure }) => ({ kind: 'list', text: figure.alt, fold: true }) as const);
+	const words = drawn.map(
+		({ figure }) => ({ kind: 'list', text: figure.alt, fold: true, isPaper: true }) as const,
+	);
 	const files = drawn.map(
 		({ word, figure }): ReplyFile => ({
 			name: `${fileStem(stem)}-${word}.png`,

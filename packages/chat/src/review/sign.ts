@@ -36,13 +36,16 @@ async function sign(turn: Turn, number: number, words: string): Promise<Reply> {
 			: ', worked out again by the signer';
 	const meaning = `${APPROVED}${own ? ', own question' : ''}${again}`;
 	const signed = await act(turn, about, 'signed', { meaning, ownQuestion: own });
-	const ownWords = own ? ' (their own question; this shop allows it)' : '';
 	const said = `${APPROVED}${again}${words === '' ? '' : `, ${words}`}`;
 	const reply = listed(
-		`No. ${number} signed by ${person.name}${ownWords}, ${said}: ${entryLine(about)}`,
+		own
+			? `No. ${number} signed by ${person.name} (their own question; this shop allows it), ${said}: ${entryLine(about)}`
+			: `No. ${number} signed by ${person.name}, ${said}: ${entryLine(about)}`,
 		'channel',
 	);
-	const text = `Signed by ${person.name}${ownWords}, ${instantText(signed.at)}: ${said}`;
+	const text = own
+		? `Signed by ${person.name} (their own question; this shop allows it), ${instantText(signed.at)}: ${said}`
+		: `Signed by ${person.name}, ${instantText(signed.at)}: ${said}`;
 	return { ...reply, marks: [{ ...placeIn(about), text, stands: true }] };
 }
 
@@ -73,7 +76,7 @@ export async function restingLines(turn: Turn, number: number): Promise<string[]
 	const resting = await restingOn(turn.log, turn.incoming.shop, number);
 	return resting.length === 0
 		? []
-		: [`These rest on No. ${number}: look at them again`, ...resting.map(entryLine)];
+		: [`These rest on No. ${number}: look at them again`, ...resting.map((entry) => entryLine(entry))];
 }
 
 /** The place of an answer, for its mark. */
@@ -90,7 +93,7 @@ async function comment(turn: Turn, number: number, words: string): Promise<Reply
 	if (about === null) return await refuse(turn, null, noAnswer(number));
 	if (words === '') return listed(`Say what: "/log comment ${number} TEXT".`, 'asker');
 	await act(turn, about, 'commented', { meaning: 'comment' });
-	return listed(`No. ${number}, ${turn.incoming.person.name}: ${words}`, 'channel');
+	return listed(`No. ${number}, comment by ${turn.incoming.person.name}: ${words}`, 'channel');
 }
 
 async function askLead(turn: Turn, number: number): Promise<Reply> {
@@ -139,7 +142,7 @@ async function noNumber(turn: Turn, word: string, value: string): Promise<Reply>
 	return await refuse(
 		turn,
 		null,
-		`${JSON.stringify(value.slice(0, 40))} is no number of an answer. ${right}`,
+		`"${value.slice(0, 40).replaceAll('"', '')}" is no number of an answer. ${right}`,
 	);
 }
 

@@ -24,7 +24,8 @@ async function sheet(turn: Turn, number: number): Promise<Reply> {
 	if (record === null)
 		return listed(`No. ${number} has no calculation: "/log show ${number}" shows what was said.`, 'asker');
 	const { sheetText } = await report();
-	return listed(sheetText(record), 'channel');
+	const reply = listed(sheetText(record), 'channel');
+	return { ...reply, parts: reply.parts.map((part) => ({ ...part, isPaper: true })) };
 }
 
 /** Unsigned answers of the build, those with a danger first, then by the system they belong to. */
@@ -42,8 +43,8 @@ async function review(turn: Turn): Promise<Reply> {
 /** What was rejected still wants an answer, or the word that none is needed. */
 function rejectedLines(rejected: readonly number[]): string[] {
 	if (rejected.length === 0) return [];
-	const shown = rejected.slice(-10).join(', ');
-	return [`Rejected, and nothing in their place yet: No. ${shown}`];
+	const shown = `No. ${rejected.slice(-10).join(', ')}`;
+	return [`Rejected, and nothing in their place yet: ${shown}`];
 }
 
 export const reviewVerbs: readonly Verb[] = [

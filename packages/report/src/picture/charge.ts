@@ -97,8 +97,10 @@ export async function drawCharge(picture: ChargePicture): Promise<Figure> {
 		const { field, at } = drawn;
 		const [, y] = at(0, share * 100);
 		const text = `reserve ${writeNumber(share * 100, 0, 'up')} %`;
-		// Under the line, or over it where it lies at the bottom of the field.
-		const sides = [y + 11, y - 11].filter((middle) => middle > field.top + 8 && middle < field.bottom - 8);
+		// Under the line, or over it where it lies at the bottom of the field or peaks of a curve stand in the way.
+		const sides = [y + 11, y - 11, y - 20].filter(
+			(middle) => middle > field.top + 8 && middle < field.bottom - 8,
+		);
 		const places = sides.flatMap((middle) => [
 			[field.left + 5, middle, 'start'] as const,
 			[field.right - 5, middle, 'end'] as const,

@@ -13,7 +13,8 @@ const least = (value: string, limit: Limit['limit']): Limit => ({ value, limit, 
 /** Topics that are not here have no limit but those that their working shows as inequalities. */
 export const limitsByTopic: Readonly<Record<string, readonly Limit[]>> = {
 	accumulator: [most('prechargeKPa', 'cutInKPa')],
-	alternator: [most('chargeCurrent', 'chargeLimit')],
+	// What the charger can give counts, not what reaches the bank beside the loads of the day.
+	alternator: [most('chargerA', 'chargeLimit'), most('recommendedCharger', 'chargeLimit')],
 	array: [
 		most('coldVoltage', 'controllerV'),
 		most('series', 'mostInSeries'),
