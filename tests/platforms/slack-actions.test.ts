@@ -73,7 +73,7 @@ describe('after an answer', () => {
 		const asked = await slack.waitForMessage(/is asked of the lead/);
 		await slack.press(asked, 'Comment', { user: 'U02' });
 		await slack.submitModal(await slack.waitForModal('U02'), { words: 'measure the run again' });
-		await slack.waitForMessage(/No\. 1, person u02: measure the run again/);
+		await slack.waitForMessage(/No\. 1, comment by person u02: measure the run again/);
 		await slack.press(asked, 'Reject', { user: 'U02' });
 		await slack.submitModal(await slack.waitForModal('U02'), { words: 'the run is longer' });
 		const rejected = await slack.waitForMessage(/No\. 1 rejected by person u02: the run is longer/);
