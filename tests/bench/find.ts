@@ -4,13 +4,14 @@
  */
 
 import { createHash, createHmac } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type FindOptions, type Log, openLog } from '@lugbook/log';
 import pg from 'pg';
 import { Cluster } from '../log/postgres.js';
-import { type Bench, leastMs } from './bench.js';
+import { type Bench, leastTimes, ownCpuMs } from './bench.js';
 
 const ENTRIES = Number(process.env.LUGBOOK_FIND_ENTRIES ?? 20_000);
 const SHOP = 'bench';
@@ -118,6 +119,8 @@ const searches: Readonly<Record<string, FindOptions>> = {
 	'a common word that the person has not': { words: 'battery', personId: 'U1' },
 	'beginnings together that none has': { words: 'batt wir' },
 	'six common words that the person has not': { words: 'awg copper job v battery fu', personId: 'U1' },
+	'twelve words that none has': { words: 'awg copper a v over ft for the wire fridge battery job' },
+	'a common word in a channel that has none': { words: 'job', channel: 'c99' },
 	'words together that none has, in a rare state': { words: 'battery wire', states: ['needs-input'] },
 	'words together that none has, a year': { words: 'battery wire', from: day(-200), to: day(100) },
 	'words together that none has, oldest first': { words: 'battery wire', order: 'oldest' },
@@ -147,19 +150,32 @@ const pages: Readonly<Record<string, FindOptions>> = {
 	'somebody who seldom asks': { personId: `U${PEOPLE}` },
 	'a person who was never on the build': { personId: 'U3', build: 'van 4' },
 	'a topic that the build has not': { topic: 'solar', build: 'van 1' },
+	'a channel in which nobody has asked': { channel: 'c99' },
+	'what follows any of many': { follows: Array.from({ length: 100 }, (_, at) => 1 + at * 7) },
+	'signatures of the shop': { kinds: ['signed'], states: undefined },
 	'a state that none of the build has': { states: ['rejected'], build: 'van 1' },
 };
 
-/** @param settle what the database does by itself after a while */
-async function measured(url: string, settle: () => Promise<unknown>): Promise<string> {
+/**
+ * @param settle what the database does by itself after a while
+ * @param cpuMs processor time of everybody who works on a search [ms]
+ */
+async function measured(
+	url: string,
+	{ settle, cpuMs }: { settle: () => Promise<unknown>; cpuMs: () => number },
+): Promise<string> {
 	const log = await openLog(url, { searchable: headlineOf });
 	try {
-		const startMs = performance.now();
+		const [startMs, startCpuMs] = [performance.now(), cpuMs()];
 		await log.import(lines());
 		await settle();
 		const seconds = (performance.now() - startMs) / 1000;
-		const figures = [`${ENTRIES} entries taken in within ${seconds.toFixed(0)} s`];
-		figures.push(await slowest('full text', log, searches), await slowest('page by cursor', log, pages));
+		const cpuSeconds = (cpuMs() - startCpuMs) / 1000;
+		const figures = [
+			`${ENTRIES} entries taken in within ${seconds.toFixed(0)} s (${cpuSeconds.toFixed(0)} s of a processor)`,
+		];
+		figures.push(await slowest('full text', log, searches, cpuMs));
+		figures.push(await slowest('page by cursor', log, pages, cpuMs));
 		return figures.join('; ');
 	} finally {
 		await log.close();
@@ -175,18 +191,40 @@ async function slowest(
 	what: string,
 	log: Log,
 	questions: Readonly<Record<string, FindOptions>>,
+	cpuMs: () => number,
 ): Promise<string> {
-	const times: { name: string; ms: number; count: number }[] = [];
+	const times: { name: string; wallMs: number; cpuMs: number; count: number }[] = [];
 	for (const [name, options] of Object.entries(questions)) {
 		let count = 0;
-		const ms = await leastMs(async () => {
+		const least = await leastTimes(async () => {
 			count = (await log.find(SHOP, { ...answers, ...options })).entries.length;
-		});
-		times.push({ name, ms, count });
+		}, cpuMs);
+		times.push({ name, ...least, count });
 	}
-	times.sort((a, b) => b.ms - a.ms);
-	const list = times.map(({ name, ms, count }) => `${name} ${ms.toFixed(1)} ms (${count})`).join(', ');
-	return `${what} at most ${times[0]?.ms.toFixed(1)} ms: ${list}`;
+	times.sort((a, b) => b.cpuMs - a.cpuMs);
+	const figure = (one: { wallMs: number; cpuMs: number }) =>
+		`${one.wallMs.toFixed(1)} ms (processor ${one.cpuMs.toFixed(1)} ms)`;
+	const list = times.map((one) => `${one.name} ${figure(one)}, ${one.count} found`).join('; ');
+	const most = {
+		wallMs: Math.max(...times.map(({ wallMs }) => wallMs)),
+		cpuMs: Math.max(...times.map((one) => one.cpuMs)),
+	};
+	return `${what} at most ${figure(most)}: ${list}`;
+}
+
+/** Processor time of a server and of this process [ms]. */
+function cpuMsWith(cluster: Cluster): number {
+	const serverPid = readFileSync(join(cluster.folder, 'data', 'postmaster.pid'), 'utf8').split('\n')[0];
+	const workers = readFileSync(`/proc/${serverPid}/task/${serverPid}/children`, 'utf8').trim().split(' ');
+	const serverMs = workers.map((pid) => {
+		try {
+			return Number(readFileSync(`/proc/${pid}/schedstat`, 'utf8').split(' ')[0]) / 1e6;
+		} catch {
+			// Gone since it was listed.
+			return 0;
+		}
+	});
+	return ownCpuMs() + serverMs.reduce((sum, ms) => sum + ms, 0);
 }
 
 /** The server gathers its statistics within a minute of many changes. */
@@ -204,7 +242,10 @@ export const benches: readonly Bench[] = [
 		run: async () => {
 			const folder = await mkdtemp(join(tmpdir(), 'lugbook-find-'));
 			try {
-				return await measured(`sqlite:${join(folder, 'log.db')}`, async () => undefined);
+				return await measured(`sqlite:${join(folder, 'log.db')}`, {
+					settle: async () => undefined,
+					cpuMs: ownCpuMs,
+				});
 			} finally {
 				await rm(folder, { recursive: true });
 			}
@@ -217,7 +258,7 @@ export const benches: readonly Bench[] = [
 			const cluster = await Cluster.start();
 			try {
 				const url = await cluster.freshDatabase();
-				return await measured(url, () => analyzed(url));
+				return await measured(url, { settle: () => analyzed(url), cpuMs: () => cpuMsWith(cluster) });
 			} finally {
 				await cluster.remove();
 			}

@@ -57,6 +57,8 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 						// With these words, the first thousand of a state or a thread and the thousand behind them have nothing.
 						state: at <= 20 || at > 1400 ? 'answered' : 'refused',
 						channel: isAtAnEnd ? 'C2' : 'C1',
+						// So far apart that each is looked at by itself.
+						topic: at % 425 === 3 ? 'seldom' : null,
 						thread: isAtAnEnd ? 'T1' : null,
 					}),
 				),
@@ -91,6 +93,14 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 		['a word of none', { words: 'zzz' }, () => false],
 		['two words', { words: 'early pump' }, has('early', 'pump')],
 		['two words that none has together', { words: 'fan pump' }, () => false],
+		['three words', { words: 'job after before' }, has('job', 'after', 'before')],
+		['four words, two of which never meet', { words: 'fan job after pump' }, () => false],
+		[
+			'a word and a topic that few have',
+			{ words: 'pump', topic: 'seldom' },
+			(entry) => has('pump')(entry) && entry.topic === 'seldom',
+		],
+		['a topic that the build has not', { topic: 'seldom', build: 'gannet' }, () => false],
 		[
 			'words and a build',
 			{ words: 'early', build: 'heron' },

@@ -1,4 +1,5 @@
 import { type Person, plainText, type Reply } from '@lugbook/chat';
+import type { Entry } from '@lugbook/log';
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { DIALECTS } from '../log/databases.js';
@@ -123,6 +124,62 @@ describe.each(DIALECTS)('finding in the log ($title)', (dialect) => {
 			expect(Math.max(...seen)).toBeLessThanOrEqual(before);
 			shop.at('2026-05-04T16:00:00.000Z');
 		}
+	});
+
+	test('the one in a state is found behind thousands, and a list that looked through no more of them says so', async () => {
+		await filled();
+		await shop.say(kim, '/log reject 1 too long');
+		await shop.say(kim, '/log replace 4 and 24 V');
+		const { log } = shop.chat;
+		const {
+			number: _,
+			hash: __,
+			previousHash: ___,
+			personTag: ____,
+			erased: _____,
+			...like
+		} = (await log.entry('demo', 2)) as Entry;
+		const first = ((await log.head('demo'))?.number ?? 0) + 1;
+		// All signed: as many as are looked through for a page, and one more.
+		const count = 2001;
+		await Promise.all(
+			Array.from({ length: count }, (_, at) => log.append({ ...like, delivery: `answer ${at}` })),
+		);
+		await Promise.all(
+			Array.from({ length: count }, (_, at) =>
+				log.append({
+					...{
+						...like,
+						kind: 'signed',
+						delivery: `signed ${at}`,
+						follows: first + at,
+						state: null,
+						topic: null,
+					},
+					...{
+						personId: kim.id,
+						personName: kim.name,
+						text: '',
+						body: { meaning: 'checked', ownQuestion: false },
+					},
+				}),
+			),
+		);
+		expect(await found('rejected', heron)).toEqual([1]);
+		expect(await found('rejected "roof fan" everywhere')).toEqual([1]);
+		expect(await found('rejected lights', heron)).toEqual([]);
+		expect(await found('replaced', heron)).toEqual([4]);
+		expect(await found('signed', heron)).toEqual(
+			Array.from({ length: 8 }, (_, at) => first + count - 1 - at),
+		);
+		const reply = await shop.tell(kim, '/log show unsigned', heron);
+		const [more] = reply.buttons;
+		expect(numbersIn(reply)).toEqual([]);
+		expect(plainText({ ...reply, buttons: [] })).toContain(`of 2000 answers down to No. ${first + 1}, 0 fit`);
+		expect(numbersIn(await shop.tell(kim, `/log more ${more?.value}`, heron))).toEqual([first - 1, 5, 2]);
+		expect(await shop.say(kim, '/log review', heron)).toContain(
+			'Nothing is unsigned in build "heron".\nOnly the newest 500 answers were looked at; older ones: "/log show unsigned"',
+		);
 	});
 
 	test('a page fits a phone: no line longer than its headline, eight answers at most', async () => {

@@ -18,6 +18,13 @@ export interface IdRange {
 	readonly limit: number;
 }
 
+/** A few entries: how many they are, and between which ids they lie. */
+export interface NearIds {
+	readonly first: number;
+	readonly last: number;
+	readonly count: number;
+}
+
 export interface Head {
 	number: number;
 	hash: string;
@@ -37,20 +44,15 @@ export interface Database {
 	lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null>;
 	indexWords(transaction: Transaction<Tables>, entries: readonly IndexedEntry[]): Promise<void>;
 	unindexWords(transaction: Transaction<Tables>, entryIds: readonly number[]): Promise<void>;
+	/** The words in the order in which they are best looked for, as far as the entries around an id tell. */
+	rarestFirst(words: readonly string[], nearId: number): Promise<readonly string[]>;
 	/**
 	 * Condition on `entries.id`: the entry has every one of these words; the index is read once, for all entries, and
 	 * lists as few others as it can of those that have not the facets.
 	 */
 	hasWords(words: readonly string[], facets: AskedFacets): RawBuilder<boolean>;
-	/** Whether the index of words lists facets as well. */
-	readonly listsFacets: boolean;
-	/** Whether the index lists few entries that have the words and not the facets. */
-	narrows(facets: AskedFacets): boolean;
-	/** The same for a few entries whose ids lie in a range: no more of the index is read than these need. */
-	hasWordsNear(
-		words: readonly string[],
-		ids: { readonly first: number; readonly last: number },
-	): RawBuilder<boolean>;
+	/** The same for a few entries: no more of the index is read than these need. */
+	hasWordsNear(words: readonly string[], ids: NearIds): RawBuilder<boolean>;
 	/** Ids of entries that have every one of these words, as few as can be of those that have not the facets. */
 	idsWithWords(words: readonly string[], facets: AskedFacets, range: IdRange): Promise<number[]>;
 	/** Takes what was deleted out of the database's files, as far as the database lets us. */

@@ -38,8 +38,8 @@ export interface LogFilter {
 	numbers?: readonly number[] | undefined;
 	/** The entry it follows, or any one of several. */
 	follows?: number | readonly number[] | undefined;
-	/** The entry it replaces, or any one of several. */
-	replaces?: number | readonly number[] | undefined;
+	/** The entry it replaces, or any one of several; `any` for whatever replaces another. */
+	replaces?: number | readonly number[] | 'any' | undefined;
 }
 
 export interface FindOptions extends LogFilter {
@@ -69,7 +69,7 @@ const filterFields = {
 	words: storable(LIMITS.textBytes).optional(),
 	numbers: z.array(entryNumber).max(LIMITS.pageEntries).optional(),
 	follows: entryNumbers.optional(),
-	replaces: entryNumbers.optional(),
+	replaces: z.union([entryNumbers, z.literal('any')]).optional(),
 };
 const filterSchema = z.strictObject(filterFields);
 const optionsSchema = z.strictObject({
@@ -104,7 +104,12 @@ export function cursorNumber(cursor: string): number {
 	return Number(cursor.slice(cursor.indexOf(':') + 1));
 }
 
-/** SQLite counts no values. Nearly all entries are exchanges, and no index shall find one by that ... */
+/** What is no exchange is rare and has an index of its own, which SQLite takes only where this is said as well. */
+const isRareKind = sql<boolean>`entries.kind <> 'exchange'`;
+/**
+ * SQLite counts no values. Nearly all entries are exchanges, and no index shall find one by that, nor any entry by its
+ * kind that is found by what it is about ...
+ */
 const unindexedKind = sql<EntryKind>`(entries.kind || '')`;
 /** ... nor by the state, where anything else narrows the entries down further than their state does. */
 const unindexedState = sql<string | null>`(entries.state || '')`;
@@ -169,6 +174,10 @@ export function filtered(database: Database, shop: string, filter: CheckedFilter
 	const { numbers, follows, replaces } = filter;
 	for (const [column, value] of Object.entries({ number: numbers, follows, replaces } as const)) {
 		if (value === undefined) continue;
+		if (value === 'any') {
+			query = query.where(`entries.${column as 'replaces'}`, 'is not', null);
+			continue;
+		}
 		const several = typeof value === 'number' ? [value] : value;
 		query = query.where((eb) =>
 			several.length === 0
@@ -191,9 +200,11 @@ export function filtered(database: Database, shop: string, filter: CheckedFilter
 	if (filter.to !== undefined) query = query.where('entries.at', '<', filter.to);
 	// PostgreSQL has no `in ()`: an empty list holds for no entry.
 	if (kinds !== undefined) {
-		const kind =
-			!countsValues && kinds.includes('exchange') ? unindexedKind : sql.ref<EntryKind>('entries.kind');
+		const isExchange = kinds.includes('exchange');
+		const isHidden = !countsValues && (isExchange || isNamed(filter));
+		const kind = isHidden ? unindexedKind : sql.ref<EntryKind>('entries.kind');
 		query = query.where((eb) => (kinds.length === 0 ? eb.lit(false) : eb(kind, 'in', kinds)));
+		if (!isExchange && !isHidden) query = query.where(isRareKind);
 	}
 	if (states !== undefined) {
 		const state =
@@ -203,26 +214,33 @@ export function filtered(database: Database, shop: string, filter: CheckedFilter
 	return query;
 }
 
-/** Facets that a filter asks for. */
-export function facetsIn(filter: CheckedFilter): number {
+/** Whether one facet at most is asked for, of which an index lists the entries in the order of their numbers. */
+export function isOrdered(filter: CheckedFilter): boolean {
 	const { shop: _, ...facets } = facetsOf('', filter);
-	return Object.values({ ...facets, personId: filter.personId }).filter((value) => value !== undefined)
-		.length;
+	const asked = Object.values({ ...facets, personId: filter.personId }).filter(
+		(value) => value !== undefined,
+	);
+	return asked.length < 2 && filter.channel === undefined;
 }
 
-/** What of a filter is the most telling by itself. */
+/** What of a filter is the most telling by itself and has its entries listed in the order of their numbers. */
 export function oneFacetOf(filter: CheckedFilter): CheckedFilter {
-	const { personId, personTag, build, topic, channel, states } = filter;
+	const { personId, personTag, build, topic, states } = filter;
 	if (personId !== undefined) return { personId };
 	if (personTag !== undefined) return { personTag };
 	if (typeof build === 'string') return { build };
-	if (typeof topic === 'string') return { topic };
-	return channel === undefined ? { states } : { channel };
+	return typeof topic === 'string' ? { topic } : { states };
 }
 
 /** Whether a filter names the entries, or those that they are about: all of them can be looked at. */
-export function isNamed({ numbers, follows, replaces }: CheckedFilter): boolean {
+function isNamed({ numbers, follows, replaces }: CheckedFilter): boolean {
 	return [numbers, follows, replaces].some((value) => value !== undefined);
+}
+
+/** Whether the entries of a filter are few and lie apart: a database looks them up, and puts them in order then. */
+export function isApart(filter: CheckedFilter): boolean {
+	const { kinds } = filter;
+	return isNamed(filter) || (kinds !== undefined && kinds.length > 1 && !kinds.includes('exchange'));
 }
 
 /** Whether a filter holds for so few entries that they need no list. */
@@ -234,7 +252,7 @@ export function isRare(filter: CheckedFilter): boolean {
 }
 
 /** Whether few of a shop's entries have what is asked for, whatever their state. */
-export function isNarrow({
+function isNarrow({
 	build,
 	topic,
 	thread,

@@ -26,22 +26,51 @@ const MANY_WORDS = Array.from(
 	(_, at) => `w${[...String(at)].map((digit) => 'abcdefghij'[Number(digit)]).join('')}`,
 ).join(' ');
 
-const TERMS = '2026-11-30-terms';
+/** Until these steps an index lists words alone. */
+const LISTED_SINCE = { postgres: '2026-11-30-terms', sqlite: '2026-12-01-places' } as const;
 
-/** The index of words as PostgreSQL had it before `TERMS`: words alone, and the server looks for their beginnings. */
-const beforeTerms: Pick<Database, 'indexWords' | 'unindexWords' | 'hasWordsNear'> = {
-	async indexWords(transaction, entries) {
-		for (const { id, words } of entries) {
-			await sql`insert into word_index (entry_id, words)
-				values (${id}, array_to_tsvector(${[...words]}::text[]))`.execute(transaction);
-		}
+type WordIndex = Pick<Database, 'indexWords' | 'unindexWords' | 'hasWordsNear' | 'rarestFirst'>;
+
+const rarestFirst: Database['rarestFirst'] = async (words) => words;
+
+function asked(words: readonly string[], mark: string, beginning: string, and: string): string {
+	return words.map((word) => `${mark}${word}${mark}${isPrefix(word) ? beginning : ''}`).join(and);
+}
+
+/** The index of words as it was before: the database looks for their beginnings. */
+const wordIndexes: Readonly<Record<Database['kind'], WordIndex>> = {
+	postgres: {
+		rarestFirst,
+		async indexWords(transaction, entries) {
+			for (const { id, words } of entries) {
+				await sql`insert into word_index (entry_id, words)
+					values (${id}, array_to_tsvector(${[...words]}::text[]))`.execute(transaction);
+			}
+		},
+		async unindexWords(transaction, ids) {
+			await sql`delete from word_index where entry_id = any (${[...ids]}::integer[])`.execute(transaction);
+		},
+		hasWordsNear(words) {
+			return sql<boolean>`(select words @@ ${asked(words, "'", ':*', ' & ')}::tsquery from word_index
+				where entry_id = entries.id)`;
+		},
 	},
-	async unindexWords(transaction, ids) {
-		await sql`delete from word_index where entry_id = any (${[...ids]}::integer[])`.execute(transaction);
-	},
-	hasWordsNear(words) {
-		const asked = words.map((word) => `'${word}'${isPrefix(word) ? ':*' : ''}`).join(' & ');
-		return sql<boolean>`(select words @@ ${asked}::tsquery from word_index where entry_id = entries.id)`;
+	sqlite: {
+		rarestFirst,
+		async indexWords(transaction, entries) {
+			for (const { id, words } of entries) {
+				await sql`insert into word_index (rowid, words) values (${id}, ${words.join(' ')})`.execute(
+					transaction,
+				);
+			}
+		},
+		async unindexWords(transaction, ids) {
+			for (const id of ids) await sql`delete from word_index where rowid = ${id}`.execute(transaction);
+		},
+		hasWordsNear(words) {
+			return sql<boolean>`entries.id in
+				(select rowid from word_index where word_index match ${asked(words, '"', '*', ' AND ')})`;
+		},
 	},
 };
 
@@ -56,7 +85,7 @@ async function openLogAt(url: string, lastStep: string): Promise<Log> {
 	});
 	const { error } = await migrator.migrateTo(lastStep);
 	if (error !== undefined) throw error;
-	if (database.kind === 'postgres' && lastStep < TERMS) Object.assign(database, beforeTerms);
+	if (lastStep < LISTED_SINCE[database.kind]) Object.assign(database, wordIndexes[database.kind]);
 	return new SqlLog(database, 5000, () => 'copper fuse');
 }
 
@@ -64,13 +93,19 @@ async function openLogAt(url: string, lastStep: string): Promise<Log> {
 async function listsOf(url: string): Promise<unknown> {
 	const database = await openDatabase(url);
 	const { rows: spans } = await sql`select * from spans order by shop, span`.execute(database.db);
-	const terms =
-		database.kind === 'sqlite'
-			? null
-			: await sql<{ terms: string[] }>`select shop, number, tsvector_to_array(terms) as terms
-				from term_index join entries on id = entry_id order by shop, number`.execute(database.db);
+	if (database.kind === 'sqlite') {
+		await sql`create virtual table temp.occurrences using fts5vocab(main, term_index, instance)`.execute(
+			database.db,
+		);
+	}
+	const { rows: terms } = await (database.kind === 'sqlite'
+		? sql`select shop, number, term from temp.occurrences join entries on id = doc order by shop, number, term`
+		: sql`select shop, number, tsvector_to_array(terms) as terms
+			from term_index join entries on id = entry_id order by shop, number`
+	).execute(database.db);
 	await database.close();
-	return { spans, terms: terms?.rows };
+	expect(terms.length).toBeGreaterThanOrEqual(150);
+	return { spans, terms };
 }
 
 const steps = Object.keys(migrationsFor('sqlite'));

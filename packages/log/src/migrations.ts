@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { type Kysely, type Migration, sql } from 'kysely';
 
 /**
@@ -47,6 +48,19 @@ export function migrationsFor(dialect: 'sqlite' | 'postgres'): Record<string, Mi
 		'2026-11-30-terms': {
 			async up(db: Kysely<unknown>): Promise<void> {
 				if (dialect === 'postgres') await indexTerms(db);
+			},
+		},
+		'2026-12-01-places': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				if (dialect === 'sqlite') await indexPlaces(db);
+			},
+		},
+		'2026-12-01-rare-kinds': {
+			async up(db: Kysely<unknown>): Promise<void> {
+				// All signatures of a shop, wherever they were given, in their order.
+				await sql`create index entries_rare on entries (shop, kind, number) where kind <> 'exchange'`.execute(
+					db,
+				);
 			},
 		},
 	};
@@ -276,4 +290,44 @@ function digits(): string {
 		}
 	}
 	return ranges.join('');
+}
+
+/**
+ * The index of words again, which also lists where an entry belongs: shop, build, topic, channel, person and state, each
+ * as a term of two characters for private use. Its new name keeps out a program that knows nothing of them.
+ */
+async function indexPlaces(db: Kysely<unknown>): Promise<void> {
+	const columns = { s: null, b: 'build', t: 'topic', c: 'channel', p: 'person_tag', a: 'state' } as const;
+	await sql`create temp table places (mark text, shop text, value text, term text,
+		primary key (mark, shop, value)) without rowid`.execute(db);
+	for (const [mark, column] of Object.entries(columns)) {
+		const value = column === null ? sql`''` : sql.ref(column);
+		const { rows } = await sql<{
+			shop: string;
+			value: string;
+		}>`select distinct shop, ${value} as value from entries where ${value} is not null`.execute(db);
+		for (const { shop, value } of rows) {
+			const hash = createHash('sha256').update(`${mark}${shop}\n${value}`).digest();
+			const term = String.fromCodePoint(
+				0xf_00_00 + (hash.readUInt16BE(0) % 65_534),
+				0x10_00_00 + (hash.readUInt16BE(2) % 65_534),
+			);
+			await sql`insert into temp.places values (${mark}, ${shop}, ${value}, ${term})`.execute(db);
+		}
+	}
+	const lengths = Array.from({ length: 31 }, (_, at) => at + 2).join(' ');
+	await sql`create virtual table term_index using fts5(terms, content = '', contentless_delete = 1,
+		tokenize = 'ascii', detail = none, prefix = ${sql.lit(lengths)})`.execute(db);
+	await sql`create virtual table temp.occurrences using fts5vocab(main, word_index, instance)`.execute(db);
+	const places = Object.entries(columns).map(
+		([mark, column]) => sql`select entries.id, places.term from entries join temp.places as places
+			on places.mark = ${sql.lit(mark)} and places.shop = entries.shop
+			and places.value = ${column === null ? sql`''` : sql.ref(`entries.${column}`)}`,
+	);
+	await sql`insert into term_index (rowid, terms) select id, group_concat(term, ' ') from (
+		select doc as id, term from temp.occurrences union all ${sql.join(places, sql` union all `)})
+		group by id`.execute(db);
+	await sql`drop table temp.occurrences`.execute(db);
+	await sql`drop table temp.places`.execute(db);
+	await sql`drop table word_index`.execute(db);
 }

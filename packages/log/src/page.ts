@@ -1,11 +1,7 @@
 /**
  * One page of found entries. Whatever is searched for and however many entries there are, the work is bounded: what
  * many have is found among the first thousand entries that one part of the filter holds for; what few have is listed by
- * the index of words, nearest first, and these entries are looked up. Days become a range of numbers first.
- *
- * On PostgreSQL the index lists builds, topics, channels, people and states too. On SQLite it has words alone, all else
- * must hold for the first thousand already, and words that are common elsewhere, but not where all else holds, need a
- * walk through both: there it is short.
+ * the index of words and places, nearest first, and these entries are looked up. Days become a range of numbers first.
  */
 
 import { type Kysely, sql } from 'kysely';
@@ -15,11 +11,10 @@ import {
 	type CheckedFilter,
 	type CheckedOptions,
 	cursorNumber,
-	facetsIn,
 	facetsOf,
 	filtered,
-	isNamed,
-	isNarrow,
+	isApart,
+	isOrdered,
 	isRare,
 	numbersOfDays,
 	oneFacetOf,
@@ -61,14 +56,14 @@ export async function pageOfRows(
 		return query;
 	};
 	const query = from(filter);
-	// Few entries are put in order: else PostgreSQL may walk along all numbers until it has met them.
-	const isFetched = database.kind === 'postgres' && isNamed(filter);
+	// Few entries are put in order: else a database may walk along all numbers until it has met them.
+	const isFetched = isApart(filter);
 	const inOrder = (one: typeof query, rows: number) =>
 		one.orderBy(isFetched ? fetched : number, isOldestFirst ? 'asc' : 'desc').limit(rows);
-	const words = searchedWords(filter) ?? [];
-	if (filter.words !== undefined && words.length === 0) return [];
-	const isListed = database.listsFacets && !isRare(filter);
-	if (filter.words === undefined && (!isListed || facetsIn(filter) < 2)) {
+	const said = searchedWords(filter) ?? [];
+	if (filter.words !== undefined && said.length === 0) return [];
+	const isListed = !isRare(filter);
+	if (filter.words === undefined && (!isListed || isOrdered(filter))) {
 		return await inOrder(query, limit + 1).execute();
 	}
 	const first = inOrder(isListed ? from(oneFacetOf(filter)) : query, LOOKED_UP);
@@ -81,16 +76,20 @@ export async function pageOfRows(
 			(isOldestFirst ? eb.fn.max('around.number') : eb.fn.min('around.number')).as('border'),
 		])
 		.executeTakeFirstOrThrow();
+	const count = Number(around.count);
 	const {
 		border,
 		firstId,
 		lastId,
 	}: { border: number | null; firstId: number | null; lastId: number | null } = around;
 	if (border === null || firstId === null || lastId === null) return [];
+	const words = await database.rarestFirst(said, isOldestFirst ? firstId : lastId);
 	let near = query.where('entries.number', isOldestFirst ? '<=' : '>=', border);
-	if (words.length > 0) near = near.where(database.hasWordsNear(words, { first: firstId, last: lastId }));
+	if (words.length > 0) {
+		near = near.where(database.hasWordsNear(words, { first: firstId, last: lastId, count }));
+	}
 	const found: EntryRow[] = await inOrder(near, limit + 1).execute();
-	if (Number(around.count) < LOOKED_UP || found.length > limit) return found;
+	if (count < LOOKED_UP || found.length > limit) return found;
 	const facets = await everyFacet(db, shop, filter);
 	if (facets === null) return found;
 	// Numbers and ids of a shop run side by side: beyond the border in one is beyond it in the other.
@@ -111,12 +110,9 @@ export async function pageOfRows(
 		);
 	}
 	if (ids.length < LOOKED_UP || found.length > limit) return found;
-	// A few entries are quicker looked at one by one, unless the index has made the list short.
-	const walked =
-		isNarrow(filter) && !database.narrows(facets)
-			? database.hasWordsNear(words, { first: 0, last: Number.MAX_SAFE_INTEGER })
-			: database.hasWords(words, facets);
-	const far = query.where('entries.number', isOldestFirst ? '>' : '<', listedTo).where(walked);
+	const far = query
+		.where('entries.number', isOldestFirst ? '>' : '<', listedTo)
+		.where(database.hasWords(words, facets));
 	return [...found, ...(await inOrder(far, limit + 1 - found.length).execute())];
 }
 

@@ -3,9 +3,10 @@ import pg from 'pg';
 import { FIRST_PREVIOUS_HASH } from './chain.js';
 import type { Database, DatabaseOptions, Head, IdRange, IndexedEntry } from './database.js';
 import { driverCode, LogError, messageOf } from './errors.js';
+import { STRETCH, searchFor, stretchOf, termsOf } from './postgres-terms.js';
 import { retrying } from './retry.js';
 import type { Tables } from './tables.js';
-import { type AskedFacets, STRETCH, searchFor, stretchOf, termsOf } from './terms.js';
+import type { AskedFacets } from './terms.js';
 
 const POOL_CONNECTIONS = 10;
 /** Entries that a search lists and that may be fetched to be put in order. */
@@ -86,7 +87,6 @@ class LogPostgresDialect extends PostgresDialect {
 
 class PostgresDatabase implements Database {
 	readonly kind = 'postgres';
-	readonly listsFacets = true;
 	/** Its server gathers the commits of its connections; several writes in one would take each other's locks in any order. */
 	readonly writesPerCommit = 1;
 	readonly db: Kysely<Tables>;
@@ -159,14 +159,15 @@ class PostgresDatabase implements Database {
 			select entry_id from hits)`;
 	}
 
-	narrows(): boolean {
-		return true;
-	}
-
 	hasWordsNear(words: readonly string[]) {
 		// As a value, not as `exists`: that one the server may turn into a join, or answer by reading all words first.
 		return sql<boolean>`(select terms @@ ${searchFor(words, null)}::tsquery from term_index
 			where entry_id = entries.id)`;
+	}
+
+	/** The server knows by its statistics. */
+	async rarestFirst(words: readonly string[]): Promise<readonly string[]> {
+		return words;
 	}
 
 	/**

@@ -312,6 +312,9 @@ test('what is rare is found by its kind, without a walk through the exchanges', 
 	expect(bound).not.toContain('TEMP B-TREE');
 	expect(planOf({ channel: 'C1', kinds: ['exchange', 'build-changed'] })).not.toContain('entries_kind');
 	expect(planOf({ channel: 'C1', thread: 'T1', kinds: ['exchange'] })).toContain('entries_thread');
+	const signed = planOf({ kinds: ['signed'] });
+	expect(signed).toContain('USING INDEX entries_rare (shop=? AND kind=?)');
+	expect(signed).not.toContain('TEMP B-TREE');
 	raw.close();
 	await database.close();
 });

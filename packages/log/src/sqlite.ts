@@ -25,15 +25,20 @@ import {
 	type Transaction,
 	type TransactionSettings,
 } from 'kysely';
-import type { Database, DatabaseOptions, Head, IdRange, IndexedEntry } from './database.js';
+import type { Database, DatabaseOptions, Head, IdRange, IndexedEntry, NearIds } from './database.js';
 import { driverCode, LogError, messageOf } from './errors.js';
 import { headOf } from './rows.js';
+import { listedTerms, matching } from './sqlite-terms.js';
 import type { Tables } from './tables.js';
 import type { AskedFacets } from './terms.js';
-import { isPrefix, wordsOf } from './words.js';
 
 /** SQLite waits for a lock on the thread that runs the bot, so it may only wait shortly; we wait between tries. */
 const BLOCKING_WAIT_MS = 20;
+
+/** Entries that are looked at to tell which word is rarer than another. */
+const SAMPLE_ENTRIES = 2000;
+/** Of so many ids one: these entries are quicker looked up one by one than listed with all between them. */
+const FAR_APART = 200;
 
 /** Each takes about a millisecond in which nobody else of this process gets a turn. */
 const WRITES_PER_COMMIT = 16;
@@ -229,7 +234,6 @@ async function makeDurable(
 
 class SqliteDatabase implements Database {
 	readonly kind = 'sqlite';
-	readonly listsFacets = false;
 	readonly writesPerCommit = WRITES_PER_COMMIT;
 	readonly db: Kysely<Tables>;
 	readonly toLogError = toLogError;
@@ -256,40 +260,54 @@ class SqliteDatabase implements Database {
 
 	async indexWords(transaction: Transaction<Tables>, entries: readonly IndexedEntry[]): Promise<void> {
 		if (entries.length === 0) return;
-		const rows = entries.map(({ id, words }) => sql`(${id}, ${words.join(' ')})`);
-		await sql`insert into word_index (rowid, words) values ${sql.join(rows)}`.execute(transaction);
+		const rows = entries.map((entry) => sql`(${entry.id}, ${listedTerms(entry)})`);
+		await sql`insert into term_index (rowid, terms) values ${sql.join(rows)}`.execute(transaction);
 	}
 
 	async unindexWords(transaction: Transaction<Tables>, entryIds: readonly number[]): Promise<void> {
-		for (const id of entryIds) await sql`delete from word_index where rowid = ${id}`.execute(transaction);
+		for (const id of entryIds) await sql`delete from term_index where rowid = ${id}`.execute(transaction);
 		// A deleted row leaves its words in the index until the segments are merged.
-		await sql`insert into word_index (word_index) values ('optimize')`.execute(transaction);
+		await sql`insert into term_index (term_index) values ('optimize')`.execute(transaction);
 	}
 
 	hasWords(words: readonly string[], facets: AskedFacets) {
-		const all = [...words, ...wordsOfFacets(facets)];
-		return sql<boolean>`entries.id in (select rowid from word_index where word_index match ${matching(all)})`;
+		return sql<boolean>`entries.id in (select rowid from term_index where term_index match ${matching(words, facets)})`;
 	}
 
-	narrows(facets: AskedFacets): boolean {
-		return wordsOfFacets(facets).length > 0;
-	}
-
-	hasWordsNear(words: readonly string[], { first, last }: { readonly first: number; readonly last: number }) {
+	hasWordsNear(words: readonly string[], { first, last, count }: NearIds) {
+		const search = matching(words, null);
+		if (last - first > FAR_APART * count) {
+			return sql<boolean>`exists
+				(select 1 from term_index where term_index match ${search} and rowid = entries.id)`;
+		}
 		// With the plus SQLite walks along the numbers and stops when the page is full, and sorts no whole entries.
 		return sql<boolean>`+entries.id in
-			(select rowid from word_index where word_index match ${matching(words)}
+			(select rowid from term_index where term_index match ${search}
 				and rowid between ${whole(first)} and ${whole(last)})`;
 	}
 
 	async idsWithWords(words: readonly string[], facets: AskedFacets, range: IdRange): Promise<number[]> {
-		const all = [...words, ...wordsOfFacets(facets)];
+		const search = matching(words, facets);
 		// The index gives its entries in either order, one after the other, and reads no more than are taken.
 		const order = range.nearest === 'above' ? sql`order by rowid` : sql`order by rowid desc`;
-		const { rows } = await sql<{ rowid: number }>`select rowid from word_index
-			where word_index match ${matching(all)} and rowid > ${whole(range.above)} and rowid < ${whole(range.below)}
+		const { rows } = await sql<{
+			rowid: number;
+		}>`select rowid from term_index where term_index match ${search}
+			and rowid > ${whole(range.above)} and rowid < ${whole(range.below)}
 			${order} limit ${range.limit}`.execute(this.db);
 		return rows.map(({ rowid }) => rowid);
+	}
+
+	async rarestFirst(words: readonly string[], nearId: number): Promise<readonly string[]> {
+		if (words.length < 2) return words;
+		const [first, last] = [nearId - SAMPLE_ENTRIES / 2, nearId + SAMPLE_ENTRIES / 2];
+		const counted = words.map(
+			(word, at) => sql`select ${at} as at, (select count(*) from term_index
+				where term_index match ${matching([word], null)} and rowid between ${whole(first)} and ${whole(last)}) as count`,
+		);
+		const { rows } = await sql<{ at: number }>`select at from (${sql.join(counted, sql` union all `)})
+			order by count`.execute(this.db);
+		return rows.map(({ at }) => words[at] as string);
 	}
 
 	async scrub(): Promise<void> {
@@ -333,18 +351,6 @@ class SqliteDatabase implements Database {
 /** The driver gives every number as a float, and with a float the index of words does not keep to a range. */
 function whole(id: number) {
 	return sql<number>`cast(${id} as integer)`;
-}
-
-const MOST_FACET_WORDS = 8;
-
-/** The words of build and topic are in the index too: with them it lists few entries of others. */
-function wordsOfFacets({ build = '', topic = '' }: AskedFacets): string[] {
-	return [build, topic].flatMap(wordsOf).slice(0, MOST_FACET_WORDS);
-}
-
-/** Words hold letters and digits alone, so nothing in them can end the quotes. */
-function matching(words: readonly string[]): string {
-	return [...new Set(words)].map((word) => `"${word}"${isPrefix(word) ? '*' : ''}`).join(' AND ');
 }
 
 function toLogError(error: unknown): LogError {

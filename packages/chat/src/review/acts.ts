@@ -1,7 +1,7 @@
 /** What people do about answers, and where that leaves each: a fold over the entries that follow and replace it. */
 
 import { isOutdated, type Van } from '@lugbook/core';
-import { type Entry, type EntryKind, LIMITS, type Log } from '@lugbook/log';
+import { type Entry, type EntryKind, type FindOptions, LIMITS, type Log } from '@lugbook/log';
 import type { SheetSignature, SheetState } from '@lugbook/report';
 import { z } from 'zod';
 import type { Answer } from '../answer.js';
@@ -27,6 +27,17 @@ const acts: Readonly<Record<ActKind, SheetSignature['act']>> = {
 	commented: 'commented',
 	asked: 'asked of the lead',
 };
+
+/** What must have been done about an answer for it to be in a state. */
+const actsFor: Partial<Record<SheetState, readonly ActKind[]>> = {
+	signed: ['signed'],
+	rejected: ['rejected'],
+	// Only a signature goes out of date.
+	'out of date': ['signed'],
+	'asked of the lead': ['asked'],
+};
+/** Acts that are gone through to find the answers in a state; in a shop with more, these are no longer rare. */
+const ACTS_MAX = 5000;
 
 /** How far down a thread of follow-ups the answers are looked for that an answer rests on. */
 const BASIS_DEPTH = 50;
@@ -76,6 +87,34 @@ function stateOf({ acts: done, replacedBy, basisLostAt, buildChanged }: Standing
 
 export async function reviewOf(log: Log, entry: Entry): Promise<Review> {
 	return (await reviewsOf(log, entry.shop, [entry])).get(entry.number) as Review;
+}
+
+/**
+ * Numbers of all answers that are or were in a state of review, newest first: their acts are few, and lead to them
+ * however many answers there are.
+ * @returns null where the acts are more than can be gone through at once
+ */
+export async function answersOnceIn(log: Log, shop: string, state: SheetState): Promise<number[] | null> {
+	const kinds = actsFor[state];
+	const about: FindOptions =
+		kinds === undefined ? { replaces: 'any', kinds: ['exchange'] } : { kinds: [...kinds] };
+	const numbers = new Set<number>();
+	let cursor: string | null = null;
+	let acts = 0;
+	do {
+		const page: { entries: Entry[]; next: string | null } = await log.find(shop, {
+			...about,
+			limit: LIMITS.pageEntries,
+			cursor,
+		});
+		for (const { follows, replaces } of page.entries) {
+			const number = kinds === undefined ? replaces : follows;
+			if (number !== null) numbers.add(number);
+		}
+		acts += page.entries.length;
+		cursor = page.next;
+	} while (cursor !== null && acts < ACTS_MAX);
+	return cursor === null ? [...numbers].sort((a, b) => b - a) : null;
 }
 
 /** The reviews of a page of answers, read together. */

@@ -13,7 +13,7 @@ import type { Verb } from '../verb.js';
 import { refuse } from './about.js';
 import { dayText } from './dates.js';
 import { rightsOf } from './leads.js';
-import { openAnswers, openLines } from './open.js';
+import { olderLines, openAnswers, openLines } from './open.js';
 
 const KEY = 'daily digest';
 const GIVEN = 'daily digest was given on';
@@ -24,7 +24,7 @@ const settingSchema = z.object({ channel: z.string(), time: z.string() });
 
 /** What of the shop is unsigned, build by build; null when nothing is. */
 async function digest(log: Log, shop: string): Promise<Reply | null> {
-	const { open } = await openAnswers(log, shop, {});
+	const { open, amongNewest } = await openAnswers(log, shop, {});
 	if (open.length === 0) return null;
 	const dangers = open.filter(({ grave }) => grave === 0).length;
 	const asked = open.filter(({ review }) => review.state === 'asked of the lead').length;
@@ -38,7 +38,7 @@ async function digest(log: Log, shop: string): Promise<Reply | null> {
 	const each = Math.max(3, Math.floor(LINES_MAX / sorted.length));
 	const lines = sorted.flatMap(([name, list]) => [`${name}: ${list.length}`, ...openLines(list, each)]);
 	const head = `To look at: ${open.length} unsigned, ${dangers} with a danger, ${asked} asked of the lead`;
-	return listed([head, ...lines].join('\n'), 'channel');
+	return listed([head, ...olderLines(amongNewest), ...lines].join('\n'), 'channel');
 }
 
 /** A digest whose time has come. */

@@ -1,7 +1,8 @@
 /** "/log show ..." and "/log more ...": answers of the log by build, topic, person, day, words and state, a page at a time. */
 
 import { topicNamed, topics } from '@lugbook/core';
-import type { Entry } from '@lugbook/log';
+import type { Entry, FindOptions } from '@lugbook/log';
+import type { SheetState } from '@lugbook/report';
 import type { AnswerStatus } from '../answer.js';
 import { exchangeOf } from '../memory.js';
 import type { Part, Reply } from '../message.js';
@@ -10,7 +11,7 @@ import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
 import type { Verb } from '../verb.js';
 import { noAnswer } from './about.js';
-import { type Review, reviewsOf } from './acts.js';
+import { answersOnceIn, type Review, reviewsOf } from './acts.js';
 import { dayText } from './dates.js';
 import { type Filter, type FilterState, filterOf, filterText, filterTitle, type Scope } from './filter.js';
 import { noAnswerReply } from './no-answer.js';
@@ -20,7 +21,7 @@ import { reviewedReply, stands, stateWords } from './shown.js';
 const PAGE = 8;
 /** A state follows from other entries, so answers are looked at this many at a time ... */
 const LOOK = 100;
-/** ... and at most this many for one page; the next page goes on from there. */
+/** ... and at most this many for one page, where nothing lists them; the page says so, and the next goes on from there. */
 const LOOK_MAX = 2000;
 
 async function show(turn: Turn, said: string, below: number | null): Promise<Reply> {
@@ -29,7 +30,7 @@ async function show(turn: Turn, said: string, below: number | null): Promise<Rep
 	const { shop, person } = turn.incoming;
 	const filter = await filterOf(turn.log, said, usual, { shop, personId: person.id, now: turn.now() });
 	if (typeof filter === 'string') return listed(filter, 'asker');
-	const { found, next } = await pageOf(turn, filter, below);
+	const { found, next, looked } = await pageOf(turn, filter, below);
 	const title = filterTitle(filter);
 	if (found.length === 0 && next === null) {
 		return listed(below === null ? `${title}: none.` : `${title}: no more.`, 'channel');
@@ -42,9 +43,11 @@ async function show(turn: Turn, said: string, below: number | null): Promise<Rep
 	if (next === null) return { ...reply, parts: [...reply.parts, ...lines] };
 	const value = `${next} ${filterText(filter)}`.trim();
 	const more: Part = { kind: 'list', text: `More: /log more ${value}`, fold: true };
+	const sofar = `Not all is looked through yet: of ${looked} answers down to No. ${next}, ${found.length} fit.`;
+	const halfway: Part[] = found.length === PAGE ? [] : [{ kind: 'list', text: sofar, fold: false }];
 	return {
 		...reply,
-		parts: [...reply.parts, ...lines, more],
+		parts: [...reply.parts, ...lines, ...halfway, more],
 		buttons: [{ action: 'more', label: 'More', value }],
 	};
 }
@@ -66,38 +69,84 @@ async function pageOf(
 	turn: Turn,
 	{ scope, topic, person, span, state, words }: Filter,
 	below: number | null,
-): Promise<{ found: { entry: Entry; review: Review }[]; next: number | null }> {
+): Promise<{ found: { entry: Entry; review: Review }[]; next: number | null; looked: number }> {
 	const { log, incoming } = turn;
 	const found: { entry: Entry; review: Review }[] = [];
 	const isFolded = state !== null && !(state in statuses);
-	let cursor = below === null ? null : `newest:${below}`;
-	for (let looked = 0; looked < LOOK_MAX; looked += LOOK) {
-		const page = await log.find(incoming.shop, {
-			...(scope === 'everywhere' ? {} : scope === 'here' ? { channel: incoming.channel } : scope),
-			...(topic === null ? {} : { topic }),
-			...(person === null ? {} : { personId: person.id }),
-			...(span.from === null ? {} : { from: span.from }),
-			...(span.to === null ? {} : { to: span.to }),
-			...(words.length === 0 ? {} : { words: words.join(' ') }),
-			kinds: ['exchange'],
-			states: (state === null ? undefined : statuses[state]) ?? ['answered'],
-			limit: isFolded ? LOOK : PAGE,
-			cursor,
-		});
-		const reviews = await reviewsOf(log, incoming.shop, page.entries);
-		for (const entry of page.entries) {
+	const answers: FindOptions = {
+		...(scope === 'everywhere' ? {} : scope === 'here' ? { channel: incoming.channel } : scope),
+		...(topic === null ? {} : { topic }),
+		...(person === null ? {} : { personId: person.id }),
+		...(span.from === null ? {} : { from: span.from }),
+		...(span.to === null ? {} : { to: span.to }),
+		...(words.length === 0 ? {} : { words: words.join(' ') }),
+		kinds: ['exchange'],
+		states: (state === null ? undefined : statuses[state]) ?? ['answered'],
+	};
+	const once = isOnceDecided(state) ? await answersOnceIn(log, incoming.shop, state) : null;
+	const pages =
+		once === null
+			? everyPage(turn, { ...answers, limit: isFolded ? LOOK : PAGE }, below)
+			: pagesOf(
+					turn,
+					answers,
+					once.filter((number) => below === null || number < below),
+				);
+	let looked = 0;
+	for await (const { entries, isLast } of pages) {
+		const reviews = await reviewsOf(log, incoming.shop, entries);
+		for (const entry of entries) {
 			const review = reviews.get(entry.number) as Review;
 			if (isFolded && !isIn(state, review)) continue;
 			// One more than fits would stand on the next page: the page ends before it.
-			if (found.length === PAGE) return { found, next: found.at(-1)?.entry.number ?? 1 };
+			if (found.length === PAGE) return { found, next: found.at(-1)?.entry.number ?? 1, looked };
 			found.push({ entry, review });
 		}
-		const last = page.entries.at(-1);
-		if (page.next === null || last === undefined) return { found, next: null };
-		if (!isFolded) return { found, next: last.number };
-		cursor = page.next;
+		looked += entries.length;
+		const last = entries.at(-1);
+		if (isLast) break;
+		if (once === null && last !== undefined && (!isFolded || looked >= LOOK_MAX)) {
+			return { found, next: last.number, looked };
+		}
 	}
-	return { found, next: Number(cursor?.split(':')[1]) };
+	return { found, next: null, looked };
+}
+
+interface LookedAt {
+	/** newest first */
+	readonly entries: readonly Entry[];
+	readonly isLast: boolean;
+}
+
+async function* everyPage(
+	{ log, incoming }: Turn,
+	options: FindOptions,
+	below: number | null,
+): AsyncGenerator<LookedAt> {
+	let cursor = below === null ? null : `newest:${below}`;
+	do {
+		const { entries, next } = await log.find(incoming.shop, { ...options, cursor });
+		yield { entries, isLast: next === null };
+		cursor = next;
+	} while (cursor !== null);
+}
+
+/** Those among these numbers, newest first, that are asked for. */
+async function* pagesOf(
+	{ log, incoming }: Turn,
+	options: FindOptions,
+	numbers: readonly number[],
+): AsyncGenerator<LookedAt> {
+	for (let start = 0; start < numbers.length; start += LOOK) {
+		const some = numbers.slice(start, start + LOOK);
+		const { entries } = await log.find(incoming.shop, { ...options, numbers: some, limit: LOOK });
+		yield { entries, isLast: start + LOOK >= numbers.length };
+	}
+}
+
+/** Whether an answer is in the state only once somebody has done something about it. */
+function isOnceDecided(state: FilterState | null): state is SheetState & FilterState {
+	return state !== null && state !== 'unsigned' && !(state in statuses);
 }
 
 function isIn(state: FilterState, review: Review): boolean {

@@ -24,10 +24,12 @@ interface ToLookAt {
 	readonly open: Open[];
 	/** rejected, with no other in their place yet: numbers, ascending */
 	readonly rejected: readonly number[];
+	/** how many newest answers were looked at, where there are older ones; else null */
+	readonly amongNewest: number | null;
 }
 
 export async function openAnswers(log: Log, shop: string, where: LogFilter): Promise<ToLookAt> {
-	const { entries } = await log.find(shop, {
+	const { entries, next } = await log.find(shop, {
 		...where,
 		kinds: ['exchange'],
 		states: ['answered'],
@@ -47,7 +49,17 @@ export async function openAnswers(log: Log, shop: string, where: LogFilter): Pro
 	const rejected = entries.flatMap(({ number }) =>
 		reviews.get(number)?.state === 'rejected' ? [number] : [],
 	);
-	return { open, rejected: rejected.sort((a, b) => a - b) };
+	return {
+		open,
+		rejected: rejected.sort((a, b) => a - b),
+		amongNewest: next === null ? null : entries.length,
+	};
+}
+
+/** Says so where not all answers were looked at. */
+export function olderLines(amongNewest: number | null): string[] {
+	if (amongNewest === null) return [];
+	return [`Only the newest ${amongNewest} answers were looked at; older ones: "/log show unsigned"`];
 }
 
 function openLine({ entry, review, grave, system }: Open): string {

@@ -9,7 +9,7 @@ import { digestVerbs } from './digest.js';
 import { leadVerbs } from './leads.js';
 import { meVerbs } from './me.js';
 import { noAnswerReply } from './no-answer.js';
-import { openAnswers, openLines } from './open.js';
+import { olderLines, openAnswers, openLines } from './open.js';
 import { replaceVerb } from './replace.js';
 import { report } from './report.js';
 import { rootVerb } from './root.js';
@@ -32,12 +32,23 @@ async function sheet(turn: Turn, number: number): Promise<Reply> {
 async function review(turn: Turn): Promise<Reply> {
 	const build = await turn.build();
 	const { shop, channel } = turn.incoming;
-	const { open, rejected } = await openAnswers(turn.log, shop, build === null ? { channel } : { build });
+	const { open, rejected, amongNewest } = await openAnswers(
+		turn.log,
+		shop,
+		build === null ? { channel } : { build },
+	);
 	const where = build === null ? 'this channel' : `build "${build}"`;
 	const whole =
 		build === null ? [] : buildSignatureLines(build, await buildSignatureOf(turn.log, shop, build));
 	const head = open.length === 0 ? `Nothing is unsigned in ${where}.` : `${open.length} unsigned in ${where}`;
-	return listed([head, ...openLines(open, 30), ...rejectedLines(rejected), ...whole].join('\n'), 'channel');
+	const lines = [
+		head,
+		...olderLines(amongNewest),
+		...openLines(open, 30),
+		...rejectedLines(rejected),
+		...whole,
+	];
+	return listed(lines.join('\n'), 'channel');
 }
 
 /** What was rejected still wants an answer, or the word that none is needed. */

@@ -96,6 +96,8 @@ export const german: Phrasebook = {
 	'until {0}, {1}': 'bis {0}, {1}',
 	'No. {0}, {1}, {2}, {3}\n{4}': 'Nr. {0}, {1}, {2}, {3}\n{4}',
 	'No. {0}, {1}, forgotten, {2}\n{3}': 'Nr. {0}, {1}, vergessen, {2}\n{3}',
+	'Not all is looked through yet: of {0} answers down to No. {1}, {2} fit.':
+		'Noch ist nicht alles durchgesehen: von {0} Antworten bis Nr. {1} passen {2}.',
 	'More: /log more {0}': 'Mehr: /log more {0}',
 	More: 'Mehr',
 	'"{0}" could be two days. Write the year first, such as 2026-05-04.':
@@ -117,6 +119,8 @@ export const german: Phrasebook = {
 	'weight: {0}': 'Gewicht: {0}',
 	'wiring: {0}': 'Verkabelung: {0}',
 	'other: {0}': 'Sonstiges: {0}',
+	'Only the newest {0} answers were looked at; older ones: "/log show unsigned"':
+		'Nur die neuesten {0} Antworten wurden angesehen; ältere: "/log show unsigned"',
 	'and {0} more: "/log show unsigned"': 'und {0} weitere: "/log show unsigned"',
 	'No. {0} has no calculation: "/log show {1}" shows what was said.':
 		'Nr. {0} hat keine Berechnung: "/log show {1}" zeigt, was gesagt wurde.',

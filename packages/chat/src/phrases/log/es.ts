@@ -96,6 +96,8 @@ export const spanish: Phrasebook = {
 	'until {0}, {1}': 'hasta {0}, {1}',
 	'No. {0}, {1}, {2}, {3}\n{4}': 'N.º {0}, {1}, {2}, {3}\n{4}',
 	'No. {0}, {1}, forgotten, {2}\n{3}': 'N.º {0}, {1}, olvidado, {2}\n{3}',
+	'Not all is looked through yet: of {0} answers down to No. {1}, {2} fit.':
+		'Aún no está todo revisado: de {0} respuestas hasta el n.º {1}, encajan {2}.',
 	'More: /log more {0}': 'Más: /log more {0}',
 	More: 'Más',
 	'"{0}" could be two days. Write the year first, such as 2026-05-04.':
@@ -117,6 +119,8 @@ export const spanish: Phrasebook = {
 	'weight: {0}': 'peso: {0}',
 	'wiring: {0}': 'cableado: {0}',
 	'other: {0}': 'otros: {0}',
+	'Only the newest {0} answers were looked at; older ones: "/log show unsigned"':
+		'Solo se miraron las {0} respuestas más recientes; las anteriores: "/log show unsigned"',
 	'and {0} more: "/log show unsigned"': 'y {0} más: "/log show unsigned"',
 	'No. {0} has no calculation: "/log show {1}" shows what was said.':
 		'El n.º {0} no tiene cálculo: "/log show {1}" muestra lo que se dijo.',

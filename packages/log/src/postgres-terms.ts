@@ -1,0 +1,60 @@
+/**
+ * What PostgreSQL's index lists of an entry, each as a term by itself: its words, their beginnings, and where it belongs.
+ * A search is then an intersection of finished lists, however common each of its words is. Left to look for the
+ * beginnings itself, the server gathers every entry of every such word first, and what is no word it can only check
+ * entry by entry.
+ */
+
+import type { IndexedEntry } from './database.js';
+import { type AskedFacets, askedTerms, facetTerms, hashOf } from './terms.js';
+import { isPrefix } from './words.js';
+
+/** Letters of a beginning that is listed. Of longer ones few words have each, and the server can gather these. */
+const SHORTEST = 2;
+const LONGEST = 16;
+/** Words that have their beginnings listed, together; with them they are up to nine times as long [bytes]. */
+const WITH_BEGINNINGS = 64 * 1024;
+
+/** Never a word, for these have no such sign. */
+function term(mark: string, shop: string, value: string): string {
+	return `=${mark}${hashOf(`${shop}\n${value}`).toString('hex')}`;
+}
+
+/** Neighbouring ids have a term in common: this many of them. */
+const STRETCH_BITS = 15;
+
+/** The stretch of ids that an id is in, counted from 0. */
+export function stretchOf(id: number): number {
+	return id >> STRETCH_BITS;
+}
+
+/** What stands before the number of a stretch in its term. */
+export const STRETCH = '=n';
+
+/** Everything to list an entry under. */
+export function termsOf({ id, words, facets }: IndexedEntry): string[] {
+	const found = new Set(words);
+	let bytes = 0;
+	for (const word of words) {
+		bytes += Buffer.byteLength(word);
+		if (bytes > WITH_BEGINNINGS || !isPrefix(word)) continue;
+		const letters = [...word];
+		for (let end = SHORTEST; end <= Math.min(LONGEST, letters.length - 1); end += 1) {
+			found.add(letters.slice(0, end).join(''));
+		}
+	}
+	found.add(`${STRETCH}${stretchOf(id)}`);
+	for (const facet of facetTerms(facets, term)) found.add(facet);
+	return [...found];
+}
+
+/** The search for words, and for facets where given, in the notation of the server. */
+export function searchFor(words: readonly string[], facets: AskedFacets | null): string {
+	// Words hold letters and digits alone, and terms beside these one sign, so nothing in them can end the quotes.
+	const asked = words.map((word) => `'${word}'${[...word].length > LONGEST && isPrefix(word) ? ':*' : ''}`);
+	if (facets === null) return asked.join(' & ');
+	const { each, any } = askedTerms(facets, term);
+	const quoted = (terms: readonly string[]) => terms.map((one) => `'${one}'`);
+	const states = any.length === 0 ? [] : [`(${quoted(any).join(' | ')})`];
+	return [...asked, ...quoted(each), ...states].join(' & ');
+}
