@@ -73,7 +73,7 @@ function candidateOf(elements: readonly Element[], topic: AnyTopic, message: str
 	if (score <= 0) return { topic, score, named: false };
 	const total = score + neededBonus(topic, met);
 	const named =
-		(topic.askedByQuantities && (topic.needs.length < 2 || hasNeeds(topic, met))) ||
+		(topic.askedByQuantities && (topic.needs.length - waivable(topic).length < 2 || hasNeeds(topic, met))) ||
 		elements.some((element) => meaningsFor(element, topic.name).some((one) => one.means === 'topic'));
 	// Quantities alone fit many topics; only some are asked for so.
 	return { topic, score: named ? total : total * unnamedShare, named };
@@ -134,6 +134,11 @@ function hasNeeds(topic: AnyTopic, met: ReadonlySet<string>): boolean {
 	return topic.needs.every((need) => need.anyOf.some((name) => has(topic.fields[name])));
 }
 
+/** What has to be known unless a flag of the message says otherwise: as good as required inputs. */
+function waivable(topic: AnyTopic): AnyTopic['needs'] {
+	return topic.needs.filter(({ anyOf }) => anyOf.some((name) => topic.fields[name]?.type.sort === 'flag'));
+}
+
 /** A topic whose required inputs are all there is likelier meant than one that would have to ask. */
 function neededBonus(topic: AnyTopic, met: ReadonlySet<string>): number {
 	const has = (field: Field | undefined) =>
@@ -147,11 +152,7 @@ function neededBonus(topic: AnyTopic, met: ReadonlySet<string>): number {
 	const all = [...required.map(has), ...groups];
 	if (all.length === 0) return 0;
 	const share = all.filter(Boolean).length / all.length;
-	// A quantity in whose place only a flag can stand is as good as required.
-	const waivable = topic.needs.filter(({ anyOf }) =>
-		anyOf.some((name) => topic.fields[name]?.type.sort === 'flag'),
-	);
-	return share === 1 ? 1 + 0.5 * (required.length + waivable.length) : 0.5 * share;
+	return share === 1 ? 1 + 0.5 * (required.length + waivable(topic).length) : 0.5 * share;
 }
 
 function hasSort(fields: Fields, sort: Field['type']['sort']): boolean {
