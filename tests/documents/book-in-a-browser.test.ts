@@ -92,7 +92,7 @@ describe('the book of a build in a browser', () => {
 			found.map((one) => one.getAttribute('aria-label') ?? ''),
 		);
 		for (const name of names) expect(name.length).toBeGreaterThan(60);
-		expect(await page.getByRole('img', { name: /6 AWG 4\.3 %, over the limit/ }).count()).toBe(1);
+		expect(await page.getByRole('img', { name: /6 AWG 4\.4 %, over the limit/ }).count()).toBe(1);
 		await page.close();
 	});
 

@@ -81,7 +81,7 @@ function hyphenated(text: string): string {
 function byNeed(topic: AnyTopic): [string, Field][] {
 	const needed = new Set(topic.needs.flatMap((need) => need.anyOf));
 	const rank = ([name, field]: [string, Field]) =>
-		field.presence === 'required' ? 0 : needed.has(name) ? 1 : 2;
+		field.presence === 'required' ? 0 : needed.has(name) && field.type.sort !== 'flag' ? 1 : 2;
 	return Object.entries(topic.fields).toSorted((a, b) => rank(a) - rank(b));
 }
 

@@ -48,7 +48,13 @@ function formOf(
 ): ModalBuilder {
 	const needed = new Set(topic.needs.flatMap((need) => need.anyOf));
 	const rank = ([name, field]: [string, Field]) =>
-		before.has(name) ? 0 : field.presence === 'required' ? 1 : needed.has(name) ? 2 : 3;
+		before.has(name)
+			? 0
+			: field.presence === 'required'
+				? 1
+				: needed.has(name) && field.type.sort !== 'flag'
+					? 2
+					: 3;
 	const fields = Object.entries(topic.fields)
 		.filter(([name]) => isMeant(name))
 		.toSorted((a, b) => rank(a) - rank(b))

@@ -70,7 +70,9 @@ export function drawRow(chain: readonly Branch[], { units, width, first }: RowOp
 			const lines = fittedLines(text, beside ? width - x - across - 8 : nameWidth, 3, smallText);
 			// A name under a middle symbol may be wider than the symbol: the line is lengthened to make room.
 			const widest = Math.max(...lines.map((one) => textWidth(one, smallText)));
-			const lead = beside ? 0 : Math.max(0, (widest - across) / 2 + 5);
+			// Behind a device its rating stands as low as the name: there the name keeps clear of it.
+			const clear = far.length > 0 ? 5 : 2;
+			const lead = beside ? 0 : Math.max(0, (widest - across) / 2 + clear);
 			step(lead);
 			if (hanging) shapes.push(line([x, 0], [x + halfWidth, 0], wire));
 			shapes.push(turned ? outwards(x, drawn) : moved(x + halfWidth, hanging ? 0 : -down, drawn));
