@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { isSecondReconnect } from '../apps/discord/src/second-reconnect.js';
 import { LongestFirst } from './longest-first.js';
 
 // Workspace packages are read from their sources, so a test never sees a stale build.
@@ -40,6 +41,8 @@ export default defineConfig({
 		// A condition that is waited for comes when the machine gets to it.
 		expect: { poll: { timeout: 30_000 } },
 		hookTimeout: 180_000,
+		// The bot's program takes it so too; in a test the bot runs without its program.
+		onUnhandledError: (error) => (isSecondReconnect(error) ? false : undefined),
 		allowOnly: false,
 		passWithNoTests: false,
 	},

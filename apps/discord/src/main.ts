@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import { errorFacts, keepHeapSmall, openChat } from '@lugbook/chat';
 import { type DiscordBot, startDiscordBot } from './bot.js';
 import { openProgramLog } from './log.js';
+import { isSecondReconnect } from './second-reconnect.js';
 import { defaultLogPath, readSettings } from './settings.js';
 
 const settings = readSettings(process.env);
@@ -14,6 +15,7 @@ const log = openProgramLog(settings.logLevel);
 
 // A promise that nobody waits for has failed: whoever supervises this program starts it anew.
 process.on('unhandledRejection', (reason) => {
+	if (isSecondReconnect(reason)) return log.warn(errorFacts(reason), 'asked twice to connect anew');
 	log.fatal(errorFacts(reason), 'unhandled');
 	process.exit(1);
 });
