@@ -7,6 +7,7 @@ import { type AnyTopic, type Chat, HEALTH_PATH, plainText, topics } from '@lugbo
 import { charactersOf, commands, optionNames, pagesOf } from '@lugbook/discord';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { isSecondReconnect } from '../../apps/discord/src/second-reconnect.js';
 import { afterwards } from './common/closing.js';
 import { NOTICE, openConversation } from './common/conversation.js';
 import { discordBotOn, discordShop } from './discord/shop.js';
@@ -433,6 +434,28 @@ describe('when things go wrong', () => {
 		const asked = await discord.command('ask', { text: QUESTION });
 		expect(asked.responseType).toBe(ResponseType.message);
 		expect(await health()).toBe(200);
+	});
+
+	test('told twice at once that its session is over, it connects anew once and answers', async () => {
+		const { discord, bot } = await discordShop();
+		const health = () => fetch(`http://127.0.0.1:${bot.port}${HEALTH_PATH}`).then(({ status }) => status);
+		const unhandled: unknown[] = [];
+		const keep = (reason: unknown) => void unhandled.push(reason);
+		process.on('unhandledRejection', keep);
+		afterwards(() => void process.off('unhandledRejection', keep));
+		const identifies = discord.gateway.identifies;
+		discord.gateway.atOnce(() => {
+			discord.gateway.invalidate(false);
+			discord.gateway.invalidate(false);
+			discord.gateway.closeWith(1000);
+		});
+		// The client library leaves its second attempt unhandled; the first one goes on.
+		await expect.poll(() => unhandled.map(isSecondReconnect)).toEqual([true]);
+		await discord.gateway.waitForIdentifies(identifies + 1);
+		await expect.poll(health).toBe(200);
+		const asked = await discord.command('ask', { text: QUESTION });
+		expect(readable(await discord.settled(asked))).toMatch(/AWG/);
+		expect([discord.gateway.identifies, unhandled.length]).toEqual([identifies + 1, 1]);
 	});
 
 	test('a refused token or intent stops the start with the reason', async () => {

@@ -2,6 +2,7 @@ import { type Person, plainText, type Reply } from '@lugbook/chat';
 import type { Entry } from '@lugbook/log';
 import fc from 'fast-check';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { olderLines, openAnswers } from '../../packages/chat/src/review/open.js';
 import { DIALECTS } from '../log/databases.js';
 import { kim, openShop, robin, type Shop, sam } from './shop.js';
 
@@ -177,9 +178,12 @@ describe.each(DIALECTS)('finding in the log ($title)', (dialect) => {
 		expect(numbersIn(reply)).toEqual([]);
 		expect(plainText({ ...reply, buttons: [] })).toContain(`of 2000 answers down to No. ${first + 1}, 0 fit`);
 		expect(numbersIn(await shop.tell(kim, `/log more ${more?.value}`, heron))).toEqual([first - 1, 5, 2]);
-		expect(await shop.say(kim, '/log review', heron)).toContain(
-			'Nothing is unsigned in build "heron".\nOnly the newest 500 answers were looked at; older ones: "/log show unsigned"',
-		);
+		expect(await shop.say(kim, '/log review', heron)).toContain('3 unsigned in build "heron"');
+		expect(await shop.say(kim, '/log digest now')).toMatch(/^To look at: [1-9]\d* unsigned/);
+		// With fewer to look at, it says what was left out.
+		const newest = await openAnswers(log, 'demo', { build: 'heron' }, 700);
+		expect([newest.open, newest.amongNewest]).toEqual([[], 700]);
+		expect(olderLines(newest.amongNewest)).toEqual([expect.stringContaining('the newest 700 answers')]);
 	});
 
 	test('a page fits a phone: no line longer than its headline, eight answers at most', async () => {

@@ -70,7 +70,8 @@ function isOfShard(guildId: string | null, [number, count]: readonly [number, nu
 
 export class Gateway {
 	private readonly server = new WebSocketServer({ noServer: true });
-	private readonly sockets = new Set<WebSocket>();
+	/** with what each stands on */
+	private readonly sockets = new Map<WebSocket, Duplex>();
 	private readonly sessions = new Map<string, Session>();
 	private readonly watch = new Watch();
 	/** payloads the client sent, but for heartbeats */
@@ -84,11 +85,11 @@ export class Gateway {
 	constructor(private readonly at: GatewaySetting) {}
 
 	upgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void {
-		this.server.handleUpgrade(request, socket, head, (connected) => this.accept(connected));
+		this.server.handleUpgrade(request, socket, head, (connected) => this.accept(connected, socket));
 	}
 
-	private accept(socket: WebSocket): void {
-		this.sockets.add(socket);
+	private accept(socket: WebSocket, stream: Duplex): void {
+		this.sockets.set(socket, stream);
 		let session: Session | undefined;
 		const stamps: number[] = [];
 		socket.on('error', () => socket.terminate());
@@ -251,15 +252,24 @@ export class Gateway {
 		);
 	}
 
+	/** The client reads all that is told within `tell` at once. */
+	atOnce(tell: () => void): void {
+		const streams = [...this.sockets.values()];
+		for (const stream of streams) stream.cork();
+		tell();
+		for (const stream of streams) stream.uncork();
+	}
+
 	/** Asks the client to reconnect and resume (op 7). */
 	requestReconnect(): void {
-		for (const socket of this.sockets) socket.send(JSON.stringify({ op: 7, d: null, s: null, t: null }));
+		for (const socket of this.sockets.keys())
+			socket.send(JSON.stringify({ op: 7, d: null, s: null, t: null }));
 	}
 
 	/** Declares the sessions invalid (op 9); they can be resumed or are forgotten. */
 	invalidate(isResumable: boolean): void {
 		if (!isResumable) this.sessions.clear();
-		for (const socket of this.sockets)
+		for (const socket of this.sockets.keys())
 			socket.send(JSON.stringify({ op: 9, d: isResumable, s: null, t: null }));
 	}
 
@@ -270,16 +280,16 @@ export class Gateway {
 
 	/** Any text at all, to see that the client survives it. */
 	sendRaw(text: string): void {
-		for (const socket of this.sockets) socket.send(text);
+		for (const socket of this.sockets.keys()) socket.send(text);
 	}
 
 	closeWith(code: number, reason = ''): void {
-		for (const socket of this.sockets) socket.close(code, reason);
+		for (const socket of this.sockets.keys()) socket.close(code, reason);
 	}
 
 	/** Cuts every connection without a word. */
 	drop(): void {
-		for (const socket of this.sockets) socket.terminate();
+		for (const socket of this.sockets.keys()) socket.terminate();
 	}
 
 	close(): void {

@@ -30,7 +30,7 @@ interface SlackShopOptions {
 	readonly sweepMs?: number;
 	readonly leaseMs?: number;
 	readonly progressEveryMs?: number;
-	/** how long the socket waits for a pong before it connects again; short unless said [ms] */
+	/** how long the socket waits for a pong before it connects again [ms] */
 	readonly socketPatienceMs?: number;
 	/** settings in place of the usual ones */
 	readonly settings?: Partial<Settings>;
@@ -76,7 +76,7 @@ export async function slackBotOn(
 		},
 		chat: options.handle === undefined ? chat : handling(chat, options.handle(chat)),
 		log: openProgramLog('debug', { write: (line) => programLog.push(line) }),
-		socketPatienceMs: options.socketPatienceMs ?? 200,
+		...(options.socketPatienceMs === undefined ? {} : { socketPatienceMs: options.socketPatienceMs }),
 		...(options.nowMs === undefined ? {} : { nowMs: options.nowMs }),
 		...(options.sweepMs === undefined ? {} : { sweepMs: options.sweepMs }),
 		...(options.leaseMs === undefined ? {} : { leaseMs: options.leaseMs }),

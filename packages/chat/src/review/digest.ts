@@ -22,15 +22,18 @@ const LINES_MAX = 20;
 
 const settingSchema = z.object({ channel: z.string(), time: z.string() });
 
-/** What of the shop is unsigned, build by build; null when nothing is. */
-async function digest(log: Log, shop: string): Promise<Reply | null> {
+/** What of the shop is unsigned, build by build. */
+async function digest(log: Log, shop: string): Promise<{ isEmpty: boolean; reply: Reply }> {
 	const { open, amongNewest } = await openAnswers(log, shop, {});
-	if (open.length === 0) return null;
+	if (open.length === 0) {
+		const nothing = ['Nothing is unsigned in this shop.', ...olderLines(amongNewest)];
+		return { isEmpty: true, reply: listed(nothing.join('\n'), 'channel') };
+	}
 	const dangers = open.filter(({ grave }) => grave === 0).length;
-	const asked = open.filter(({ review }) => review.state === 'asked of the lead').length;
+	const asked = open.filter(({ state }) => state === 'asked of the lead').length;
 	const builds = new Map<string, typeof open>();
 	for (const one of open) {
-		const name = one.entry.build === null ? 'Without a build' : `Build "${one.entry.build}"`;
+		const name = one.build === null ? 'Without a build' : `Build "${one.build}"`;
 		builds.set(name, [...(builds.get(name) ?? []), one]);
 	}
 	// The build with the gravest first: each list begins with its own gravest.
@@ -38,7 +41,8 @@ async function digest(log: Log, shop: string): Promise<Reply | null> {
 	const each = Math.max(3, Math.floor(LINES_MAX / sorted.length));
 	const lines = sorted.flatMap(([name, list]) => [`${name}: ${list.length}`, ...openLines(list, each)]);
 	const head = `To look at: ${open.length} unsigned, ${dangers} with a danger, ${asked} asked of the lead`;
-	return listed([head, ...olderLines(amongNewest), ...lines].join('\n'), 'channel');
+	const list = [head, ...olderLines(amongNewest), ...lines];
+	return { isEmpty: false, reply: listed(list.join('\n'), 'channel') };
 }
 
 /** A digest whose time has come. */
@@ -60,7 +64,7 @@ export async function dueDigests(log: Log, platform: string, now: Date): Promise
 		if (kept === null) continue;
 		const setting = settingSchema.parse(JSON.parse(kept));
 		if (time < setting.time || (await log.getSetting(shop, GIVEN)) === day) continue;
-		if ((await digest(log, shop)) === null) await digestGiven(log, { shop, day });
+		if ((await digest(log, shop)).isEmpty) await digestGiven(log, { shop, day });
 		else found.push({ shop, channel: setting.channel, day });
 	}
 	return found;
@@ -72,9 +76,7 @@ export async function digestGiven(log: Log, { shop, day }: Pick<DueDigest, 'shop
 }
 
 async function now(turn: Turn): Promise<Reply> {
-	return (
-		(await digest(turn.log, turn.incoming.shop)) ?? listed('Nothing is unsigned in this shop.', 'channel')
-	);
+	return (await digest(turn.log, turn.incoming.shop)).reply;
 }
 
 async function tell(turn: Turn): Promise<Reply> {
