@@ -442,7 +442,7 @@ describe('when things go wrong', () => {
 		const unhandled: unknown[] = [];
 		const keep = (reason: unknown) => void unhandled.push(reason);
 		process.on('unhandledRejection', keep);
-		afterwards(() => void process.off('unhandledRejection', keep));
+		afterwards(async () => void process.off('unhandledRejection', keep));
 		const identifies = discord.gateway.identifies;
 		discord.gateway.atOnce(() => {
 			discord.gateway.invalidate(false);
