@@ -67,6 +67,8 @@ describe.each(DIALECTS)('the signature under a build as a whole ($title)', (dial
 		['a change of the van', robin, '/build describe fridge 60 W', true],
 		['a rejected answer', kim, '/log reject 2 too thin', true],
 		['an answer in place of another', robin, '/log replace 2 and at 20 ft', true],
+		['a signature withdrawn under an answer', kim, '/log withdraw 2 measured wrongly', true],
+		['an answer asked of the lead', robin, '/log ask-lead 2', false],
 		['a word on an answer', robin, '/log comment 2 nice and short', false],
 		['a question about an answer', robin, '/log show 2', false],
 		['work on another build', robin, '/build use wren', false],
@@ -147,6 +149,66 @@ describe.each(DIALECTS)('the signature under a build as a whole ($title)', (dial
 		expect(review).toContain('2 not checked (No. 2, 3)');
 		expect(review).not.toContain('fair');
 		expect((await shop.chat.log.verify('demo')).ok).toBe(true);
+	});
+
+	test('a lead withdraws it: it is no signature any more, stays in the log, and can be given anew', async () => {
+		await signAll();
+		await shop.say(kim, '/log sign build ready for the road');
+		const signed = (await shop.kinds()).length;
+		const said = await shop.tell(lee, '/log withdraw build the roof fan was not tried');
+		expect(said.audience).toBe('channel');
+		expect(said.answer.headline).toBe(
+			`The signature under build "heron" as a whole (No. ${signed}) is WITHDRAWN by Lee, 2026-05-04 12:00 UTC (No. ${signed + 1}): the roof fan was not tried`,
+		);
+		const review = await shop.say(sam, '/log review');
+		expect(review).toContain(`WITHDRAWN by Lee, 2026-05-04 12:00 UTC (No. ${signed + 1}): the roof fan`);
+		expect(review).not.toContain('is signed as a whole');
+		const cover = await html();
+		expect(cover).toContain(`SIGNATURE WITHDRAWN: signed by Kim, 2026-05-04 12:00 UTC (No. ${signed})`);
+		expect(cover).toContain(`by Lee, 2026-05-04 12:00 UTC (No. ${signed + 1}): the roof fan was not tried`);
+		expect(await shop.say(sam, `/log show ${signed}`)).toContain(
+			`WITHDRAWN by Lee, 2026-05-04 12:00 UTC (No. ${signed + 1})`,
+		);
+		expect(await shop.say(sam, `/log show ${signed}`)).not.toContain('it holds');
+		expect(await shop.say(sam, `/log show ${signed + 1}`)).toContain(
+			`it withdraws the signature under build "heron" as a whole (No. ${signed}), by Lee`,
+		);
+		expect(await shop.say(kim, '/log withdraw build again')).toContain('was withdrawn already');
+		await shop.say(kim, '/log sign build');
+		expect(await shop.say(sam, '/log review')).toContain('is signed as a whole by Kim');
+		expect(await html()).not.toContain('WITHDRAWN');
+		expect(await shop.say(sam, `/log show ${signed}`)).toContain('WITHDRAWN');
+		expect((await shop.chat.log.verify('demo')).ok).toBe(true);
+	});
+
+	test('withdrawing is for leads, says why, needs a signature, and its refusals are kept', async () => {
+		const refusals = async () => (await shop.kinds()).filter((kind) => kind === 'refused-action').length;
+		expect(await shop.say(kim, '/log withdraw build no reason')).toContain('has no signature as a whole');
+		await signAll();
+		await shop.say(kim, '/log sign build');
+		const told = await shop.tell(sam, '/log withdraw build I say so');
+		expect(told.audience).toBe('asker');
+		expect(told.answer.headline).toContain('for the leads');
+		expect(await refusals()).toBe(2);
+		expect(await shop.say(kim, '/log withdraw build')).toContain('Say why');
+		expect(await shop.say(kim, '/log withdraw build x', { channel: 'c9' })).toContain('No build is chosen');
+		expect(await shop.say(kim, '/log withdraw build x', { shop: 'other', build: 'heron' })).toContain(
+			'has no signature as a whole',
+		);
+		expect(await shop.say(sam, '/log review')).toContain('is signed as a whole by Kim');
+	});
+
+	test('one that is out of date can be withdrawn too; who withdrew is forgotten by name, the withdrawal stands', async () => {
+		await signAll();
+		await shop.say(kim, '/log sign build');
+		await shop.say(robin, '10A 12V 8 ft');
+		await shop.say(lee, '/log unsign build mixed up with the other van');
+		await shop.say(lee, '/log forget-me confirm');
+		const review = await shop.say(sam, '/log review');
+		expect(review).toContain('is WITHDRAWN by somebody who was forgotten');
+		expect(review).not.toContain('mixed up');
+		expect(await html()).toContain('SIGNATURE WITHDRAWN: signed by Kim');
+		expect(await html()).not.toContain('mixed up');
 	});
 
 	test('a second delivery of the same message signs once', async () => {

@@ -27,6 +27,31 @@ describe.each(DIALECTS)('what became of an answer ($title)', (dialect) => {
 		}
 	});
 
+	test('a signature is withdrawn by a lead, with a reason; the answer waits for the lead again', async () => {
+		expect(await shop.say(kim, '/log withdraw 1 too early')).toContain('has no signature');
+		await shop.say(kim, '/log sign 1');
+		expect(await shop.say(sam, '/log withdraw 1 too early')).toContain('for the leads');
+		expect(await shop.say(kim, '/log withdraw 1')).toContain('Say why: "/log withdraw 1 REASON"');
+		expect(await shop.say(robin, '/log show signed')).toContain('No. 1');
+		const reply = await shop.tell(kim, '/log withdraw 1 wrong number');
+		expect(reply.answer.headline).toBe('The signature under No. 1 is withdrawn by Kim: wrong number');
+		expect(reply.marks).toMatchObject([{ entry: 1, stands: true }]);
+		expect(await shop.say(robin, '/log show 1')).toContain(
+			'Withdrawn by Kim, 2026-05-04 12:00 UTC: signature withdrawn: wrong number',
+		);
+		expect(await shop.say(robin, '/log review')).toMatch(/No\. 1 .*\(asked of the lead\)/);
+		expect(await shop.say(robin, '/log show signed')).toContain('none');
+		const sheet = (await shop.say(robin, '/log sheet 1')).replaceAll(/\s+/g, ' ');
+		expect(sheet).toContain('withdrawn');
+		expect(sheet).toContain('Not yet checked, not yet signed. State: asked of the lead.');
+		const number = (await shop.kinds()).length;
+		expect(await shop.say(robin, `/log show ${number}`)).toContain('it withdraws the signature under No. 1');
+		expect(await shop.say(kim, '/log withdraw 1 once more')).toContain('has no signature');
+		await shop.say(kim, '/log sign 1');
+		expect(await shop.say(robin, '/log review')).toContain('Nothing is unsigned');
+		expect((await shop.kinds()).filter((kind) => kind === 'refused-action')).toHaveLength(3);
+	});
+
 	test('a replaced answer stays, struck through, with the number of the new one', async () => {
 		const reply = await shop.tell(robin, '/log replace 1 and at 20 ft');
 		expect(reply.answer).toMatchObject({ status: 'answered', entry: 2 });

@@ -8,7 +8,7 @@ import { kim, robin, sam } from '../review/shop.js';
 
 /** Words of English that no sentence in Spanish or German holds. */
 const english =
-	/\b(?:the|and|is|are|of|by|with|which|signed|unsigned|rejected|comment|comments|build|answers?|leads?|says?|this|that|you|your|yours|for|from|since|until|nothing|signature|entries|asked|checked|open|newest|none|more|forgotten|replaced|somebody|nobody|picture|day|digest|setting|approved|whole|date)\b/i;
+	/\b(?:the|and|is|are|of|by|with|which|signed|unsigned|rejected|comment|comments|build|answers?|leads?|says?|this|that|you|your|yours|for|from|since|until|nothing|signature|withdraw(?:n|s)?|entries|asked|checked|open|newest|none|more|forgotten|replaced|somebody|nobody|picture|day|digest|setting|approved|whole|date)\b/i;
 
 const questions = {
 	es: ['qué cable necesito para 40 A a 12 V, 5 m', 'qué cable necesito para una bomba de 7 A a 12 V, 3 m'],
@@ -65,6 +65,17 @@ const script = (language: 'es' | 'de'): readonly (readonly [Person, string])[] =
 	[kim, '/log sign build anyway'],
 	[kim, `/log sign build anyway ${typed}`],
 	[kim, '/log review'],
+	[sam, '/log withdraw build x'],
+	[kim, '/log withdraw build'],
+	[kim, `/log withdraw build ${typed}`],
+	[kim, '/log withdraw build x'],
+	[kim, '/log review'],
+	[sam, '/log withdraw 2 x'],
+	[kim, '/log withdraw 2'],
+	[kim, `/log withdraw 2 ${typed}`],
+	[kim, '/log withdraw 2 x'],
+	[kim, '/log show 2'],
+	[kim, `/log sign 2 ${typed}`],
 	[robin, '/log replace 3 10 A'],
 	[sam, '/log replace 2 10 A'],
 	[kim, '/log replace 3'],
@@ -111,7 +122,7 @@ const script = (language: 'es' | 'de'): readonly (readonly [Person, string])[] =
 	[sam, '/log forget-me confirm'],
 	[sam, '/log forget-me'],
 	[kim, '/log show 2'],
-	...Array.from({ length: 30 }, (_, index) => [kim, `/log show ${index + 1}`] as const),
+	...Array.from({ length: 45 }, (_, index) => [kim, `/log show ${index + 1}`] as const),
 	...Array.from({ length: 6 }, (_, index) => [kim, `/log sheet ${index + 4}`] as const),
 ];
 

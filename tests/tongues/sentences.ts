@@ -257,6 +257,7 @@ const conversationFiles = [
 	'chat/src/review/shown.ts',
 	'chat/src/review/sign.ts',
 	'chat/src/review/verbs.ts',
+	'chat/src/review/withdraw.ts',
 	'language/src/decline.ts',
 	'language/src/fill.ts',
 	'language/src/value.ts',

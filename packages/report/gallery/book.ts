@@ -34,6 +34,7 @@ export const demoBook: BuildBook = {
 			open: '1 danger (No. 138); 5 not checked (No. 132, 133, 134, 135, 136); 1 rejected (No. 131)',
 			ownQuestion: false,
 			since: [141],
+			withdrawn: null,
 		},
 		toConfirm: { values: 31, answers: 6 },
 	},

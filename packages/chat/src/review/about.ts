@@ -23,7 +23,11 @@ export async function act(
 	turn: Turn,
 	about: Entry,
 	kind: ActKind,
-	{ meaning, ownQuestion = false }: { readonly meaning: string; readonly ownQuestion?: boolean },
+	{
+		meaning,
+		ownQuestion = false,
+		withdraws = false,
+	}: { readonly meaning: string; readonly ownQuestion?: boolean; readonly withdraws?: boolean },
 ): Promise<Entry> {
 	const { entry } = await turn.log.append({
 		...turn.entry(about.build),
@@ -31,7 +35,7 @@ export async function act(
 		topic: about.topic,
 		follows: about.number,
 		state: null,
-		body: { meaning, ownQuestion },
+		body: { meaning, ownQuestion, ...(withdraws ? { withdraws } : {}) },
 	});
 	return entry;
 }

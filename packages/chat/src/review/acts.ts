@@ -19,7 +19,18 @@ export function isAct(kind: EntryKind): kind is ActKind {
 }
 
 /** What the chain keeps of an act. Its words are typed text and lie in the erasable part. */
-const actBodySchema = z.object({ meaning: z.string(), ownQuestion: z.boolean() });
+const actBodySchema = z.object({
+	meaning: z.string(),
+	ownQuestion: z.boolean(),
+	/** of what asks the lead: it takes the signature back that stood until then */
+	withdraws: z.boolean().optional(),
+});
+
+/** Whether an act takes a signature back: it asks the lead about the answer again. */
+export function isWithdrawal({ kind, body }: Entry): boolean {
+	const parsed = kind === 'asked' ? actBodySchema.safeParse(body) : null;
+	return parsed?.success === true && parsed.data.withdraws === true;
+}
 
 const acts: Readonly<Record<ActKind, SheetSignature['act']>> = {
 	signed: 'signed',
@@ -66,7 +77,7 @@ interface Revised {
 /** Everything about one answer that its state depends on. */
 interface Standing {
 	/** acts about it, oldest first */
-	readonly acts: readonly { readonly kind: EntryKind; readonly number: number }[];
+	readonly acts: readonly Entry[];
 	readonly replacedBy: number | null;
 	/** the entry by which an answer that it rests on ceased to stand, or null */
 	readonly basisLostAt: number | null;
@@ -74,13 +85,16 @@ interface Standing {
 	readonly buildChanged: string | null;
 }
 
+const isDecision = ({ kind }: Entry) => kind === 'signed' || kind === 'rejected';
+
 /** Replaced stays replaced; the last decision counts; a signature is out of date once the ground under it is gone. */
 function stateOf({ acts: done, replacedBy, basisLostAt, buildChanged }: Standing): SheetState {
 	if (replacedBy !== null) return 'replaced';
-	const last = done.findLast(({ kind }) => kind === 'signed' || kind === 'rejected');
+	const last = done.findLast((one) => isDecision(one) || isWithdrawal(one));
 	if (last === undefined)
 		return done.some(({ kind }) => kind === 'asked') ? 'asked of the lead' : 'not checked';
 	if (last.kind === 'rejected') return 'rejected';
+	if (last.kind === 'asked') return 'asked of the lead';
 	const isBasisLost = basisLostAt !== null && basisLostAt > last.number;
 	return isBasisLost || buildChanged !== null ? 'out of date' : 'signed';
 }
@@ -265,7 +279,7 @@ async function buildChanges(
 /** The entry by which an answer ceased to stand, or null where it stands. */
 function lostBy(standing: Standing): number | null {
 	if (standing.replacedBy !== null) return standing.replacedBy;
-	const last = standing.acts.findLast(({ kind }) => kind === 'signed' || kind === 'rejected');
+	const last = standing.acts.findLast(isDecision);
 	return last?.kind === 'rejected' ? last.number : null;
 }
 
@@ -344,7 +358,7 @@ export function signatureOf(entry: Entry): SheetSignature {
 	const words = wordsOf(entry);
 	const meaning = body.success ? body.data.meaning : entry.kind;
 	return {
-		act: acts[entry.kind as ActKind],
+		act: isWithdrawal(entry) ? 'withdrawn' : acts[entry.kind as ActKind],
 		name: entry.erased ? null : entry.personName,
 		at: entry.at,
 		meaning: words === null ? meaning : `${meaning}: ${words}`,

@@ -10,13 +10,16 @@ import type { Audience, Reply } from '../message.js';
 import { entryLine, instantText, nameOf } from '../render/entry.js';
 import { listed } from '../reply.js';
 import type { Turn } from '../turn.js';
-import { type ActKind, isAct, signatureOf } from './acts.js';
+import { type ActKind, isAct, isWithdrawal, signatureOf } from './acts.js';
 import {
 	buildSignedSchema,
+	buildWithdrawnSchema,
 	changedSince,
 	coversText,
 	sinceText,
+	withdrawalOf,
 	wordsOfBuildSignature,
+	wordsOfWithdrawal,
 } from './build-signature.js';
 
 const refusedBody = z.object({ why: z.string() });
@@ -50,7 +53,9 @@ async function told(turn: Turn, entry: Entry): Promise<{ lines: string[]; audien
 	if (isAct(entry.kind)) {
 		const about = entry.follows === null ? null : await turn.log.entry(entry.shop, entry.follows);
 		const lines = [
-			heads[entry.kind](number, entry.follows, by),
+			isWithdrawal(entry)
+				? `No. ${number} is no answer: it withdraws the signature under No. ${entry.follows}, by ${by}`
+				: heads[entry.kind](number, entry.follows, by),
 			`It says: ${signatureOf(entry).meaning}`,
 			...(about === null ? [] : [`About ${entryLine(about)}`]),
 		];
@@ -108,21 +113,33 @@ async function told(turn: Turn, entry: Entry): Promise<{ lines: string[]; audien
 async function buildSigned(turn: Turn, entry: Entry): Promise<string[]> {
 	const { number, build, shop } = entry;
 	const by = `${nameOf(entry)}, ${instantText(entry.at)}`;
+	const withdrawal = buildWithdrawnSchema.safeParse(entry.body);
+	if (withdrawal.success) {
+		const why = wordsOfWithdrawal(entry);
+		const { meaning, withdraws } = withdrawal.data;
+		return [
+			`No. ${number} is no answer: it withdraws the signature under build "${build}" as a whole (No. ${withdraws}), by ${by}`,
+			`It says: ${meaning}${why === null ? '' : `: ${why}`}`,
+		];
+	}
 	const head = `No. ${number} is no answer: it is the signature under build "${build}" as a whole, by ${by}`;
 	const body = buildSignedSchema.safeParse(entry.body);
 	if (!body.success || build === null) return [head];
 	const { meaning, covers, open, ownQuestion } = body.data;
 	const words = wordsOfBuildSignature(entry);
 	const since = await changedSince(turn.log, shop, build, { from: covers.entry, upTo: null });
+	const withdrawn = await withdrawalOf(turn.log, entry);
 	return [
 		head,
 		`It says: ${meaning}${words === null ? '' : `: ${words}`}`,
 		...(await coversText(turn.log, shop, covers)),
 		...(open === null ? [] : [`Open when it was signed: ${open}`]),
 		...(ownQuestion ? ['Among them are answers to their own questions, as this shop allows.'] : []),
-		since.length === 0
-			? 'Nothing of the build has changed since: it holds.'
-			: `OUT OF DATE: the build was changed since by ${sinceText(since)}`,
+		withdrawn !== null
+			? `WITHDRAWN by ${nameOf(withdrawn)}, ${instantText(withdrawn.at)} (No. ${withdrawn.number})`
+			: since.length === 0
+				? 'Nothing of the build has changed since: it holds.'
+				: `OUT OF DATE: the build was changed since by ${sinceText(since)}`,
 	];
 }
 

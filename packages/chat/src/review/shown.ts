@@ -48,6 +48,7 @@ function reviewLines({ state, reason, signatures, replacedBy }: Review): Part[] 
 		const words = {
 			signed: 'Signed',
 			rejected: 'Rejected',
+			withdrawn: 'Withdrawn',
 			commented: 'Comment',
 			'asked of the lead': 'Asked',
 		};

@@ -15,6 +15,7 @@ import { report } from './report.js';
 import { rootVerb } from './root.js';
 import { sheetRecordOf } from './sheet.js';
 import { signVerbs } from './sign.js';
+import { withdrawVerbs } from './withdraw.js';
 
 async function sheet(turn: Turn, number: number): Promise<Reply> {
 	const entry = await turn.log.entry(turn.incoming.shop, number);
@@ -73,6 +74,7 @@ export const reviewVerbs: readonly Verb[] = [
 	},
 	...signVerbs,
 	replaceVerb,
+	...withdrawVerbs,
 	...leadVerbs,
 	...digestVerbs,
 	...meVerbs,

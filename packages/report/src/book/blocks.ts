@@ -175,15 +175,24 @@ function findingCounts({ findings }: BuildBook): string {
 function wholeBlocks(whole: WholeSignature | null): Block[] {
 	if (whole === null)
 		return [paragraph('NOT SIGNED AS A WHOLE: there is no signature under the build as a whole.')];
-	const { name, at, entry, meaning, words, covers, signed, open, ownQuestion, since } = whole;
+	const { name, at, entry, meaning, words, covers, signed, open, ownQuestion, since, withdrawn } = whole;
+	const state =
+		withdrawn !== null
+			? 'SIGNATURE WITHDRAWN: signed'
+			: since.length === 0
+				? 'SIGNED'
+				: 'SIGNATURE OUT OF DATE: signed';
 	const own = ownQuestion ? ', own questions among them, as this shop allows' : '';
 	return [
 		facts([
-			[
-				'Build as a whole',
-				`${since.length === 0 ? 'SIGNED' : 'SIGNATURE OUT OF DATE: signed'} by ${nameText(name)}, ${timeText(at)} (No. ${entry}): ${meaning}${own}`,
-			],
+			['Build as a whole', `${state} by ${nameText(name)}, ${timeText(at)} (No. ${entry}): ${meaning}${own}`],
 			['In their words', words],
+			[
+				'Withdrawn',
+				withdrawn === null
+					? null
+					: `by ${nameText(withdrawn.name)}, ${timeText(withdrawn.at)} (No. ${withdrawn.entry})${withdrawn.words === null ? '' : `: ${withdrawn.words}`}`,
+			],
 			['It covers', `the log up to No. ${covers.entry} (signed answers: ${signed}), hash ${covers.hash}`],
 			[
 				'Hash now',

@@ -85,6 +85,15 @@ export interface WholeSignature {
 	readonly ownQuestion: boolean;
 	/** the first entries that changed the build since; empty while the signature holds */
 	readonly since: readonly number[];
+	/** by whom, when and why it was withdrawn; null where it was not */
+	readonly withdrawn: {
+		readonly entry: number;
+		/** null where the name was erased on the person's request */
+		readonly name: string | null;
+		readonly at: string;
+		/** the reason as typed; null where it was erased */
+		readonly words: string | null;
+	} | null;
 }
 
 /** One person's signatures that hold. */

@@ -390,11 +390,12 @@ function signatureBlocks({ asked, rerun, signatures, versions, state }: SheetRec
 		],
 		...signatures.map((one) => [one.act, nameText(one.name), timeText(one.at), meaningText(one)]),
 	];
-	const missing = (['checked', 'signed'] as const).filter(
-		(act) => !signatures.some((one) => one.act === act),
-	);
+	// What was signed and withdrawn is not signed.
+	const withdrawnAt = signatures.findLastIndex(({ act }) => act === 'withdrawn');
+	const holding = signatures.slice(withdrawnAt + 1);
+	const missing = (['checked', 'signed'] as const).filter((act) => !holding.some((one) => one.act === act));
 	// A signature covers the check where the shop asks for no separate one.
-	const open = signatures.some(({ act }) => act === 'signed') ? [] : missing;
+	const open = holding.some(({ act }) => act === 'signed') ? [] : missing;
 	return [
 		table(['Act:4', 'By:5', 'When:4', 'Meaning:7'], rows),
 		...(open.length === 0 ? [] : [paragraph(`Not yet ${open.join(', not yet ')}. State: ${state}.`)]),

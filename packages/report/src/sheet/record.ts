@@ -101,7 +101,7 @@ export interface SheetCheck {
 }
 
 export interface SheetSignature {
-	readonly act: 'checked' | 'signed' | 'rejected' | 'asked of the lead' | 'commented';
+	readonly act: 'checked' | 'signed' | 'rejected' | 'withdrawn' | 'asked of the lead' | 'commented';
 	/** null where the name was erased on the person's request */
 	readonly name: string | null;
 	readonly at: string;

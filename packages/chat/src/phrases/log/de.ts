@@ -325,4 +325,34 @@ export const german: Phrasebook = {
 	'works out again what is out of date': 'rechnet neu, was überholt ist',
 	"the shop's builds": 'die Ausbauten der Werkstatt',
 	'{0} (this channel)': '{0} (dieser Kanal)',
+	'signature withdrawn': 'Unterschrift zurückgezogen',
+	'signature withdrawn: {0}': 'Unterschrift zurückgezogen: {0}',
+	'Withdrawn by {0}, {1}: {2}': 'Zurückgezogen von {0}, {1}: {2}',
+	'Withdrawing a signature is for the leads of this shop.':
+		'Eine Unterschrift zurückziehen ist Sache der Meister dieser Werkstatt.',
+	'No. {0} has no signature that could be withdrawn.':
+		'Nr. {0} hat keine Unterschrift, die sich zurückziehen ließe.',
+	'Say why: "/log withdraw {0} REASON".': 'Den Grund sagen: "/log withdraw {0} REASON".',
+	'The signature under No. {0} is withdrawn by {1}: {2}':
+		'Die Unterschrift unter Nr. {0} ist zurückgezogen von {1}: {2}',
+	'It stands in "/log review" until it is signed again or rejected: {0}':
+		'Sie steht in "/log review", bis sie wieder unterschrieben oder abgelehnt ist: {0}',
+	'Build "{0}" has no signature as a whole to withdraw.':
+		'Der Ausbau "{0}" hat als Ganzes keine Unterschrift, die sich zurückziehen ließe.',
+	'The signature under build "{0}" as a whole was withdrawn already (No. {1}).':
+		'Die Unterschrift unter dem Ausbau "{0}" als Ganzem ist schon zurückgezogen (Nr. {1}).',
+	'Say why it is withdrawn: "/log withdraw build REASON".':
+		'Sagen, warum sie zurückgezogen wird: "/log withdraw build REASON".',
+	'The signature under build "{0}" as a whole (No. {1}) is WITHDRAWN by {2} (No. {3})':
+		'Die Unterschrift unter dem Ausbau "{0}" als Ganzem (Nr. {1}) ist ZURÜCKGEZOGEN von {2} (Nr. {3})',
+	'The signature under build "{0}" as a whole (No. {1}) is WITHDRAWN by {2} (No. {3}): {4}':
+		'Die Unterschrift unter dem Ausbau "{0}" als Ganzem (Nr. {1}) ist ZURÜCKGEZOGEN von {2} (Nr. {3}): {4}',
+	'A lead signs it anew with "/log sign build".': 'Neu unterschreibt ein Meister mit "/log sign build".',
+	'No. {0} is no answer: it withdraws the signature under No. {1}, by {2}':
+		'Nr. {0} ist keine Antwort: sie zieht die Unterschrift zurück unter Nr. {1}, von {2}',
+	'No. {0} is no answer: it withdraws the signature under build "{1}" as a whole (No. {2}), by {3}':
+		'Nr. {0} ist keine Antwort: sie zieht die Unterschrift unter dem Ausbau "{1}" als Ganzem zurück (Nr. {2}), von {3}',
+	'WITHDRAWN by {0}, {1} (No. {2})': 'ZURÜCKGEZOGEN von {0}, {1} (Nr. {2})',
+	'a lead takes a signature back, under an answer or under the whole build':
+		'ein Meister zieht eine Unterschrift zurück, unter einer Antwort oder dem ganzen Ausbau',
 };

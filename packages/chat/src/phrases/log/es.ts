@@ -323,4 +323,34 @@ export const spanish: Phrasebook = {
 	'works out again what is out of date': 'calcula de nuevo lo que está sin actualizar',
 	"the shop's builds": 'los proyectos del taller',
 	'{0} (this channel)': '{0} (este canal)',
+	'signature withdrawn': 'firma retirada',
+	'signature withdrawn: {0}': 'firma retirada: {0}',
+	'Withdrawn by {0}, {1}: {2}': 'Retirado por {0}, {1}: {2}',
+	'Withdrawing a signature is for the leads of this shop.':
+		'Retirar una firma es cosa de los responsables de este taller.',
+	'No. {0} has no signature that could be withdrawn.':
+		'El n.º {0} no tiene ninguna firma que se pueda retirar.',
+	'Say why: "/log withdraw {0} REASON".': 'Di por qué: "/log withdraw {0} REASON".',
+	'The signature under No. {0} is withdrawn by {1}: {2}':
+		'La firma bajo el n.º {0} queda retirada por {1}: {2}',
+	'It stands in "/log review" until it is signed again or rejected: {0}':
+		'Está en "/log review" hasta que se firme de nuevo o se rechace: {0}',
+	'Build "{0}" has no signature as a whole to withdraw.':
+		'El proyecto "{0}" no tiene ninguna firma en su conjunto que retirar.',
+	'The signature under build "{0}" as a whole was withdrawn already (No. {1}).':
+		'La firma del proyecto "{0}" en su conjunto ya está retirada (n.º {1}).',
+	'Say why it is withdrawn: "/log withdraw build REASON".':
+		'Di por qué se retira: "/log withdraw build REASON".',
+	'The signature under build "{0}" as a whole (No. {1}) is WITHDRAWN by {2} (No. {3})':
+		'La firma del proyecto "{0}" en su conjunto (n.º {1}) está RETIRADA por {2} (n.º {3})',
+	'The signature under build "{0}" as a whole (No. {1}) is WITHDRAWN by {2} (No. {3}): {4}':
+		'La firma del proyecto "{0}" en su conjunto (n.º {1}) está RETIRADA por {2} (n.º {3}): {4}',
+	'A lead signs it anew with "/log sign build".': 'Un responsable lo firma de nuevo con "/log sign build".',
+	'No. {0} is no answer: it withdraws the signature under No. {1}, by {2}':
+		'El n.º {0} no es una respuesta: retira la firma bajo el n.º {1}, de {2}',
+	'No. {0} is no answer: it withdraws the signature under build "{1}" as a whole (No. {2}), by {3}':
+		'El n.º {0} no es una respuesta: retira la firma del proyecto "{1}" en su conjunto (n.º {2}), de {3}',
+	'WITHDRAWN by {0}, {1} (No. {2})': 'RETIRADA por {0}, {1} (n.º {2})',
+	'a lead takes a signature back, under an answer or under the whole build':
+		'un responsable retira una firma, de una respuesta o del proyecto entero',
 };

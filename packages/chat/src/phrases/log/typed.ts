@@ -68,4 +68,12 @@ export const gapsAsTyped: Readonly<Record<string, readonly number[]>> = {
 	'These are {0} calculation sheets of build "{1}"; a PDF takes {2}. Export it in {3} pieces, by the numbers of the answers: {4}. HTML, CSV and JSON take all of them in one file. Say "/log export pdf {5}".':
 		[4],
 	'{0} (this channel)': [0],
+	'signature withdrawn: {0}': [0],
+	'Withdrawn by {0}, {1}: {2}': [0],
+	'The signature under No. {0} is withdrawn by {1}: {2}': [1, 2],
+	'The signature under build "{0}" as a whole (No. {1}) is WITHDRAWN by {2} (No. {3})': [2],
+	'The signature under build "{0}" as a whole (No. {1}) is WITHDRAWN by {2} (No. {3}): {4}': [2, 4],
+	'No. {0} is no answer: it withdraws the signature under No. {1}, by {2}': [2],
+	'No. {0} is no answer: it withdraws the signature under build "{1}" as a whole (No. {2}), by {3}': [3],
+	'WITHDRAWN by {0}, {1} (No. {2})': [0],
 };
