@@ -53,6 +53,14 @@ describe('a question is answered and kept', () => {
 		expect(entry?.state).toBe('answered');
 	});
 
+	test('getting ready keeps nothing, and the first question is the first', async () => {
+		await chat.prepare();
+		expect(await chat.log.shops()).toEqual([]);
+		const { answer } = await say('40A 12V 15 ft');
+		expect(answer.entry).toBe(1);
+		expect(await chat.log.shops()).toEqual(['demo']);
+	});
+
 	test('every answer keeps to the published schema', async () => {
 		for (const text of [
 			'40A 12V 15 ft',

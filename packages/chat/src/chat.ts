@@ -1,5 +1,5 @@
 import type { AnyTopic } from '@lugbook/core';
-import { Reader } from '@lugbook/language';
+import { describe, Reader } from '@lugbook/language';
 import { type Json, type Log, openLog } from '@lugbook/log';
 import { buildExample, buildVerbs } from './build/verbs.js';
 import { ask } from './commands/ask.js';
@@ -9,6 +9,7 @@ import { failureAnswer, isLogError } from './failure.js';
 import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
+import { exampleQuestion } from './question.js';
 import { listed, replyWith } from './reply.js';
 import { inTheirTongue, repliedIn, sayingIn, tongueOf, unkept } from './tongue.js';
 import { contextOf, type Progress, replay, type ShopDefaults, Turn } from './turn.js';
@@ -37,7 +38,7 @@ function searchableText(body: Json): string {
 }
 
 /** What a bot needs of the conversation. */
-export type Conversation = Pick<Chat, 'handle' | 'shown' | 'log' | 'fieldErrors'>;
+export type Conversation = Pick<Chat, 'handle' | 'shown' | 'log' | 'fieldErrors' | 'prepare'>;
 
 /** A conversation with shops, the same on every platform: a message in, a reply out, kept before it leaves. */
 export class Chat {
@@ -52,6 +53,17 @@ export class Chat {
 
 	async close(): Promise<void> {
 		await this.log.close();
+	}
+
+	/**
+	 * Puts together what all answers need: tables of words, places and units. Left to the first question it takes about
+	 * half a second, in which a bot acknowledges nothing. Nothing is kept.
+	 */
+	async prepare(): Promise<void> {
+		describe(exampleQuestion, contextOf(this.#defaults));
+		const nowhere = { platform: 'none', shop: 'none', channel: 'none', thread: null, delivery: null };
+		const person = { id: 'nobody', name: 'nobody', lead: false };
+		await this.handle({ ...nowhere, person, command: 'ask', text: exampleQuestion, keep: false });
 	}
 
 	/** Remembers which message of the platform shows an answer: its thread then goes on with that question. */

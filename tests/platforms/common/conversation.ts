@@ -24,7 +24,13 @@ export async function keptIn({ log }: Pick<Chat, 'log'>, shop: string): Promise<
 
 /** The conversation with another way to handle messages. */
 export function handling(chat: Chat, handle: Chat['handle']): Conversation {
-	return { log: chat.log, shown: chat.shown.bind(chat), fieldErrors: chat.fieldErrors.bind(chat), handle };
+	return {
+		log: chat.log,
+		shown: chat.shown.bind(chat),
+		fieldErrors: chat.fieldErrors.bind(chat),
+		prepare: chat.prepare.bind(chat),
+		handle,
+	};
 }
 
 export async function openConversation(databaseUrl = 'sqlite::memory:'): Promise<Chat> {

@@ -47,6 +47,7 @@ const conversation = () => ({
 	log: chat.log,
 	shown: chat.shown.bind(chat),
 	fieldErrors: chat.fieldErrors.bind(chat),
+	prepare: chat.prepare.bind(chat),
 });
 
 /** A place that remembers what was shown by which delivery, as the platforms let the bots look. */
