@@ -17,18 +17,35 @@ async function startIds(url: string, first: number): Promise<void> {
 
 const START_MS = Date.UTC(2026, 0, 1);
 
-describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
+/** With what it has gathered about the words of the log, the server is asked otherwise: this is done by and by. */
+async function gathered(url: string): Promise<void> {
+	const client = new pg.Client(url);
+	await client.connect();
+	await client.query('analyze term_index');
+	await client.end();
+}
+
+const cases = [
+	...DIALECTS.map((dialect) => ({ ...dialect, isGathered: false })),
+	...DIALECTS.filter(({ title }) => title === 'PostgreSQL').map((dialect) => ({
+		...dialect,
+		title: 'PostgreSQL that knows the words',
+		isGathered: true,
+	})),
+];
+
+describe.each(cases)('finding among many ($title)', ({ fresh: freshLog, title, isGathered }) => {
 	let log: Log;
 	let remove: () => Promise<void>;
 	let all: Entry[];
 
 	beforeAll(async () => {
-		const fresh = await dialect.fresh();
+		const fresh = await freshLog();
 		remove = fresh.remove;
 		log = await openLog(fresh.url);
 		// Written where that is quick, in the order in which they come, and brought over both shops at once.
 		const source = await openLog('sqlite::memory:');
-		if (dialect.title === 'PostgreSQL') await startIds(fresh.url, 32_768 - 1500);
+		if (title !== 'SQLite') await startIds(fresh.url, 32_768 - 1500);
 		const waiting: Promise<unknown>[] = [];
 		for (let at = 1; at <= ENTRIES; at += 1) {
 			// A clock that is put back now and then: days and numbers do not run side by side.
@@ -43,6 +60,9 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 				// So many that they are not all put in order, and none among the first thousand from the other end.
 				at <= 2300 ? 'long' : '',
 				at > 1100 ? 'lately' : '',
+				// Longer than any beginning that is listed.
+				at % 4 === 1 ? 'kühlschrankleitung' : '',
+				at % 4 === 3 ? 'kühlschrankleitungen' : '',
 			];
 			const isAtAnEnd = at <= 1100 || at > 2480;
 			waiting.push(
@@ -70,6 +90,12 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 		const shops = await source.shops();
 		await Promise.all(shops.map((shop) => log.import(source.export(shop, { persons: true }))));
 		await source.close();
+		if (isGathered) {
+			// As if there were far more entries: then what many have is not listed first.
+			await startIds(fresh.url, 250_000);
+			await log.append(entryOf({ shop: 'other', text: 'job' }));
+			await gathered(fresh.url);
+		}
 		all = [];
 		await log.fold('local', {}, null, (_, entry) => {
 			all.push(entry);
@@ -85,12 +111,19 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 	const has = (...words: string[]) => {
 		return (entry: Entry) => words.every((word) => entry.text.split(' ').includes(word));
 	};
-	const cases: readonly [string, FindOptions, (entry: Entry) => boolean][] = [
+	const searches: readonly [string, FindOptions, (entry: Entry) => boolean][] = [
 		['a word of all', { words: 'job' }, has('job')],
 		['a word of every third', { words: 'pump' }, has('pump')],
 		['a word of the oldest alone', { words: 'early' }, has('early')],
 		['a word of one', { words: 'single' }, has('single')],
 		['a word of none', { words: 'zzz' }, () => false],
+		['a long word', { words: 'kühlschrankleitungen' }, has('kühlschrankleitungen')],
+		[
+			'the beginning of a long word and another',
+			{ words: 'pump kühlschrankleitun' },
+			(entry) => has('pump')(entry) && entry.number % 2 === 1,
+		],
+		['a longer word than any', { words: 'kühlschrankleitungenx' }, () => false],
 		['two words', { words: 'early pump' }, has('early', 'pump')],
 		['two words that none has together', { words: 'fan pump' }, () => false],
 		['three words', { words: 'job after before' }, has('job', 'after', 'before')],
@@ -166,7 +199,7 @@ describe.each(DIALECTS)('finding among many ($title)', (dialect) => {
 		['none that are followed', { follows: [] }, () => false],
 	];
 
-	test.each(cases)('%s: every one, once, in both orders, page by page', async (_, options, holds) => {
+	test.each(searches)('%s: every one, once, in both orders, page by page', async (_, options, holds) => {
 		const expected = all.filter(holds).map(({ number }) => number);
 		for (const order of ['oldest', 'newest'] as const) {
 			for (const limit of [500, 37]) {

@@ -48,13 +48,46 @@ export function termsOf({ id, words, facets }: IndexedEntry): string[] {
 	return [...found];
 }
 
-/** The search for words, and for facets where given, in the notation of the server. */
-export function searchFor(words: readonly string[], facets: AskedFacets | null): string {
-	// Words hold letters and digits alone, and terms beside these one sign, so nothing in them can end the quotes.
-	const asked = words.map((word) => `'${word}'${[...word].length > LONGEST && isPrefix(word) ? ':*' : ''}`);
-	if (facets === null) return asked.join(' & ');
+/** One condition of a search: an entry has any one of some terms. */
+export interface Condition {
+	/** in the notation of the server */
+	readonly query: string;
+	/** what it names */
+	readonly terms: readonly string[];
+}
+
+/** A search: everything must hold. */
+export interface Search {
+	/** what the index has a list for */
+	readonly listed: readonly Condition[];
+	/** what it would have to gather first, in the notation of the server: looked at in what the lists leave; or null */
+	readonly checked: string | null;
+}
+
+// Words hold letters and digits alone, and terms beside these one sign, so nothing in them can end the quotes.
+const anyOf = (terms: readonly string[]): Condition => ({
+	query: terms.length === 1 ? `'${terms[0]}'` : `(${terms.map((one) => `'${one}'`).join(' | ')})`,
+	terms,
+});
+
+/** Whether more of a word is asked for than the longest beginning that is listed. */
+const isLong = (word: string) => isPrefix(word) && [...word].length > LONGEST;
+
+/** The search for words and facets in all entries. */
+export function searchFor(words: readonly string[], facets: AskedFacets): Search {
 	const { each, any } = askedTerms(facets, term);
-	const quoted = (terms: readonly string[]) => terms.map((one) => `'${one}'`);
-	const states = any.length === 0 ? [] : [`(${quoted(any).join(' | ')})`];
-	return [...asked, ...quoted(each), ...states].join(' & ');
+	const states = any.length === 0 ? [] : [anyOf(any)];
+	const long = words.filter(isLong);
+	const listed = words.map((word) =>
+		anyOf(isLong(word) ? [[...word].slice(0, LONGEST).join(''), word] : [word]),
+	);
+	return {
+		listed: [...listed, ...each.map((one) => anyOf([one])), ...states],
+		checked: long.length === 0 ? null : wordsIn(long),
+	};
+}
+
+/** All of these words or beginnings, in the notation of the server: for entries that are at hand. */
+export function wordsIn(words: readonly string[]): string {
+	return words.map((word) => `'${word}'${isLong(word) ? ':*' : ''}`).join(' & ');
 }

@@ -3,7 +3,15 @@ import pg from 'pg';
 import { FIRST_PREVIOUS_HASH } from './chain.js';
 import type { Database, DatabaseOptions, Head, IdRange, IndexedEntry } from './database.js';
 import { driverCode, LogError, messageOf } from './errors.js';
-import { STRETCH, searchFor, stretchOf, termsOf } from './postgres-terms.js';
+import {
+	type Condition,
+	type Search,
+	STRETCH,
+	searchFor,
+	stretchOf,
+	termsOf,
+	wordsIn,
+} from './postgres-terms.js';
 import { retrying } from './retry.js';
 import type { Tables } from './tables.js';
 import type { AskedFacets } from './terms.js';
@@ -11,6 +19,8 @@ import type { AskedFacets } from './terms.js';
 const POOL_CONNECTIONS = 10;
 /** Entries that a search lists and that may be fetched to be put in order. */
 const FEW = 2000;
+/** What the server has learned about its terms is asked for again after this time [ms]. */
+const LEARNED_FOR_MS = 60_000;
 /** No statement of the log takes long; one that does hangs. */
 const STATEMENT_TIMEOUT_MS = 60_000;
 
@@ -93,6 +103,9 @@ class PostgresDatabase implements Database {
 	readonly toLogError = toLogError;
 	readonly #pool: pg.Pool;
 	readonly #unlimited: pg.PoolConfig;
+	/** in which share of the entries the common terms are; empty where the server has not learned it */
+	#shareOf: ReadonlyMap<string, number> = new Map();
+	#learnedMs = Number.NEGATIVE_INFINITY;
 
 	/** @param unlimited how to connect where a statement may take as long as it takes */
 	constructor(pool: pg.Pool, unlimited: pg.PoolConfig) {
@@ -155,19 +168,61 @@ class PostgresDatabase implements Database {
 	hasWords(words: readonly string[], facets: AskedFacets) {
 		// Materialized, so that the server begins with the index: without statistics it walks through the entries.
 		return sql<boolean>`entries.id in (with hits as materialized
-			(select entry_id from term_index where terms @@ ${searchFor(words, facets)}::tsquery)
+			(select entry_id from term_index where ${this.#holds(searchFor(words, facets))})
 			select entry_id from hits)`;
 	}
 
 	hasWordsNear(words: readonly string[]) {
 		// As a value, not as `exists`: that one the server may turn into a join, or answer by reading all words first.
-		return sql<boolean>`(select terms @@ ${searchFor(words, null)}::tsquery from term_index
+		return sql<boolean>`(select terms @@ ${wordsIn(words)}::tsquery from term_index
 			where entry_id = entries.id)`;
 	}
 
-	/** The server knows by its statistics. */
+	/** The server knows by its statistics; the conditions of this search shall know too. */
 	async rarestFirst(words: readonly string[]): Promise<readonly string[]> {
+		await this.#learn();
 		return words;
+	}
+
+	async #learn(): Promise<void> {
+		const nowMs = performance.now();
+		if (nowMs - this.#learnedMs < LEARNED_FOR_MS) return;
+		// Nobody may read the statistics of what he may not read: then there is no row.
+		const { rows } = await sql<{ terms: string[]; shares: number[] }>`select
+			most_common_elems::text::text[] as terms, most_common_elem_freqs as shares from pg_stats
+			where tablename = 'term_index' and attname = 'terms' and schemaname = any (current_schemas(false))
+			and most_common_elems is not null`.execute(this.db);
+		const [learned] = rows;
+		this.#shareOf = new Map(learned?.terms.map((term, at) => [term, learned.shares[at] ?? 0]));
+		this.#learnedMs = nowMs;
+	}
+
+	/** In which share of the entries a condition holds, by what the server has learned; what is rare it has not. */
+	#share({ terms }: Condition): number {
+		return terms.reduce((sum, term) => sum + (this.#shareOf.get(term) ?? 0), 0);
+	}
+
+	/** Whether a search finds many among so many: only where all conditions but one hold nearly always is that known. */
+	#isMany(listed: readonly Condition[], entries: number): boolean {
+		const shares = listed.map((one) => this.#share(one)).sort((a, b) => a - b);
+		const expected = shares.reduce((product, share) => product * share, entries);
+		return shares.slice(1).every((share) => share > 0.5) && expected > 10 * FEW;
+	}
+
+	/**
+	 * The conditions of a search, the rarest first, as far as the server has learned how common terms are: of two
+	 * conditions the index skips in the list of one past what the other has not. In a single one it looks up each entry
+	 * of the rarest term in the lists of all others, also where these have none left.
+	 */
+	#ordered(listed: readonly Condition[]): string[] {
+		return [...listed].sort((a, b) => this.#share(a) - this.#share(b)).map(({ query }) => query);
+	}
+
+	/** Condition on `terms`, for all entries. The two rarest in one: two lists that never meet are read sooner so. */
+	#holds({ listed, checked }: Search) {
+		const ordered = this.#ordered(listed);
+		const together = this.#shareOf.size === 0 ? ordered.length : 2;
+		return allOf([ordered.slice(0, together).join(' & '), ...ordered.slice(together)], checked);
 	}
 
 	/**
@@ -176,27 +231,34 @@ class PostgresDatabase implements Database {
 	 * found. For few, or none, that would take longer: each stretch reads the lists anew.
 	 */
 	async idsWithWords(words: readonly string[], facets: AskedFacets, range: IdRange): Promise<number[]> {
-		const search = searchFor(words, facets);
-		// Materialized, so that the server begins with the index and does not walk along the ids.
-		const { rows: some } = await sql<{ entry_id: number }>`with hits as materialized
-			(select entry_id from term_index where terms @@ ${search}::tsquery limit ${FEW + 1})
-			select entry_id from hits`.execute(this.db);
-		const isAscending = range.nearest === 'above';
-		const within = some.flatMap(({ entry_id: id }) => (id > range.above && id < range.below ? id : []));
-		within.sort((a, b) => (isAscending ? a - b : b - a));
-		if (some.length <= FEW) return within.slice(0, range.limit);
 		const { rows: ends } = await sql<{ first: number; last: number }>`select
 			coalesce(min(entry_id), 0) as first, coalesce(max(entry_id), 0) as last from term_index`.execute(
 			this.db,
 		);
-		const first = stretchOf(Math.max(range.above + 1, ends[0]?.first ?? 0));
-		const last = stretchOf(Math.min(range.below - 1, ends[0]?.last ?? 0));
+		const [{ first, last } = { first: 0, last: 0 }] = ends;
+		const asked = searchFor(words, facets);
+		const isAscending = range.nearest === 'above';
+		if (!this.#isMany(asked.listed, last - first)) {
+			// Materialized, so that the server begins with the index and does not walk along the ids; the limit stands
+			// outside, for within it the server would rather read entry by entry until so many are found.
+			const { rows: some } = await sql<{ entry_id: number }>`with hits as materialized
+				(select entry_id from term_index where ${this.#holds(asked)})
+				select entry_id from hits limit ${FEW + 1}`.execute(this.db);
+			if (some.length <= FEW) {
+				const within = some.flatMap(({ entry_id: id }) => (id > range.above && id < range.below ? id : []));
+				return within.sort((a, b) => (isAscending ? a - b : b - a)).slice(0, range.limit);
+			}
+		}
+		const from = stretchOf(Math.max(range.above + 1, first));
+		const to = stretchOf(Math.min(range.below - 1, last));
 		const stretches = isAscending
-			? sql`generate_series(${first}::integer, ${last}::integer)`
-			: sql`generate_series(${last}::integer, ${first}::integer, -1)`;
+			? sql`generate_series(${from}::integer, ${to}::integer)`
+			: sql`generate_series(${to}::integer, ${from}::integer, -1)`;
+		// The stretch comes first: where the next list has nothing in it, both are left there and then.
 		const { rows } = await sql<{ entry_id: number }>`select near.entry_id from ${stretches} as stretch,
 			lateral (select entry_id from term_index
-				where terms @@ (${`${search} & '${STRETCH}`} || stretch || '''')::tsquery
+				where terms @@ (${`'${STRETCH}`} || stretch || '''')::tsquery
+				and ${allOf(this.#ordered(asked.listed), asked.checked)}
 				and entry_id > ${range.above} and entry_id < ${range.below}
 				order by entry_id + 0 ${isAscending ? sql`asc` : sql`desc`}) as near
 			limit ${range.limit}`.execute(this.db);
@@ -225,6 +287,13 @@ class PostgresDatabase implements Database {
 		await this.db.destroy();
 		if (!this.#pool.ended) await this.#pool.end();
 	}
+}
+
+/** Every one of these, and what no list of the index is to be made for: that question is none of the index's. */
+function allOf(queries: readonly string[], checked: string | null) {
+	const conditions = queries.map((query) => sql`terms @@ ${query}::tsquery`);
+	if (checked !== null) conditions.push(sql`(terms @@ ${checked}::tsquery) is true`);
+	return sql.join(conditions, sql` and `);
 }
 
 /** SQLSTATE classes and Node codes that mean: the server is not there, or is going away or coming up. */
