@@ -58,9 +58,11 @@ export interface Condition {
 
 /** A search: everything must hold. */
 export interface Search {
-	/** what the index has a list for */
-	readonly listed: readonly Condition[];
-	/** what it would have to gather first, in the notation of the server: looked at in what the lists leave; or null */
+	/** words, which the index has a list for */
+	readonly words: readonly Condition[];
+	/** and where the entries belong, by which they are looked through once more when they are found */
+	readonly places: readonly Condition[];
+	/** what the index would have to gather first, in the notation of the server: looked at in what the lists leave; or null */
 	readonly checked: string | null;
 }
 
@@ -78,11 +80,9 @@ export function searchFor(words: readonly string[], facets: AskedFacets): Search
 	const { each, any } = askedTerms(facets, term);
 	const states = any.length === 0 ? [] : [anyOf(any)];
 	const long = words.filter(isLong);
-	const listed = words.map((word) =>
-		anyOf(isLong(word) ? [[...word].slice(0, LONGEST).join(''), word] : [word]),
-	);
 	return {
-		listed: [...listed, ...each.map((one) => anyOf([one])), ...states],
+		words: words.map((word) => anyOf(isLong(word) ? [[...word].slice(0, LONGEST).join(''), word] : [word])),
+		places: [...each.map((one) => anyOf([one])), ...states],
 		checked: long.length === 0 ? null : wordsIn(long),
 	};
 }

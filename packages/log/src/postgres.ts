@@ -19,6 +19,8 @@ import type { AskedFacets } from './terms.js';
 const POOL_CONNECTIONS = 10;
 /** Entries that a search lists and that may be fetched to be put in order. */
 const FEW = 2000;
+/** Share of the entries that have what nearly all have. */
+const NEARLY_ALL = 0.8;
 /** What the server has learned about its terms is asked for again after this time [ms]. */
 const LEARNED_FOR_MS = 60_000;
 /** No statement of the log takes long; one that does hangs. */
@@ -203,26 +205,37 @@ class PostgresDatabase implements Database {
 	}
 
 	/** Whether a search finds many among so many: only where all conditions but one hold nearly always is that known. */
-	#isMany(listed: readonly Condition[], entries: number): boolean {
-		const shares = listed.map((one) => this.#share(one)).sort((a, b) => a - b);
+	#isMany({ words, places }: Search, entries: number): boolean {
+		const shares = [...words, ...places].map((one) => this.#share(one)).sort((a, b) => a - b);
 		const expected = shares.reduce((product, share) => product * share, entries);
 		return shares.slice(1).every((share) => share > 0.5) && expected > 10 * FEW;
 	}
 
 	/**
-	 * The conditions of a search, the rarest first, as far as the server has learned how common terms are: of two
-	 * conditions the index skips in the list of one past what the other has not. In a single one it looks up each entry
-	 * of the rarest term in the lists of all others, also where these have none left.
+	 * Conditions, the rarest first, as far as the server has learned how common terms are: of two conditions the index
+	 * skips in the list of one past what the other has not. In a single one it looks up each entry of the rarest term in
+	 * the lists of all others, also where these have none left.
 	 */
-	#ordered(listed: readonly Condition[]): string[] {
-		return [...listed].sort((a, b) => this.#share(a) - this.#share(b)).map(({ query }) => query);
+	#ordered(conditions: readonly Condition[]): Condition[] {
+		return [...conditions].sort((a, b) => this.#share(a) - this.#share(b));
 	}
 
 	/** Condition on `terms`, for all entries. The two rarest in one: two lists that never meet are read sooner so. */
-	#holds({ listed, checked }: Search) {
-		const ordered = this.#ordered(listed);
+	#holds({ words, places, checked }: Search) {
+		const ordered = this.#ordered([...words, ...places]).map(({ query }) => query);
 		const together = this.#shareOf.size === 0 ? ordered.length : 2;
 		return allOf([ordered.slice(0, together).join(' & '), ...ordered.slice(together)], checked);
+	}
+
+	/** Condition on `terms`, for a stretch. A place of nearly all entries costs more to look up than it leaves out. */
+	#holdsNear({ words, places, checked }: Search) {
+		const telling = this.#ordered(places).filter(
+			(one, at) => this.#share(one) < NEARLY_ALL || (at === 0 && words.length === 0),
+		);
+		return allOf(
+			this.#ordered([...words, ...telling]).map(({ query }) => query),
+			checked,
+		);
 	}
 
 	/**
@@ -238,7 +251,7 @@ class PostgresDatabase implements Database {
 		const [{ first, last } = { first: 0, last: 0 }] = ends;
 		const asked = searchFor(words, facets);
 		const isAscending = range.nearest === 'above';
-		if (!this.#isMany(asked.listed, last - first)) {
+		if (!this.#isMany(asked, last - first)) {
 			// Materialized, so that the server begins with the index and does not walk along the ids; the limit stands
 			// outside, for within it the server would rather read entry by entry until so many are found.
 			const { rows: some } = await sql<{ entry_id: number }>`with hits as materialized
@@ -258,7 +271,7 @@ class PostgresDatabase implements Database {
 		const { rows } = await sql<{ entry_id: number }>`select near.entry_id from ${stretches} as stretch,
 			lateral (select entry_id from term_index
 				where terms @@ (${`'${STRETCH}`} || stretch || '''')::tsquery
-				and ${allOf(this.#ordered(asked.listed), asked.checked)}
+				and ${this.#holdsNear(asked)}
 				and entry_id > ${range.above} and entry_id < ${range.below}
 				order by entry_id + 0 ${isAscending ? sql`asc` : sql`desc`}) as near
 			limit ${range.limit}`.execute(this.db);
