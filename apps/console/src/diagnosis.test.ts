@@ -20,7 +20,7 @@ afterEach(async () => {
 
 const database = { DATABASE_URL: 'sqlite::memory:' };
 const report = async (environment: NodeJS.ProcessEnv) =>
-	told(await diagnose({ ...database, ...environment }, () => undefined));
+	told(await diagnose({ ...database, ...environment }));
 
 describe('what every program needs', () => {
 	test('nothing set: the database is fine, a platform is missing', async () => {
@@ -53,23 +53,52 @@ describe('what every program needs', () => {
 	});
 });
 
-test('a log of a newer version of the program: what to install, and nothing is changed', async () => {
-	const folder = mkdtempSync(join(tmpdir(), 'lugbook-doctor-'));
-	closing.push(() => rmSync(folder, { recursive: true }));
-	const file = join(folder, 'log.sqlite');
-	await (await openLog(`sqlite:${file}`)).close();
-	// The log's own driver: nothing else opens the file past it.
-	const Driver = createRequire(new URL('../../../packages/log/package.json', import.meta.url))(
-		'better-sqlite3',
-	);
-	const raw = new Driver(file);
-	raw.prepare('insert into log_migrations (name, timestamp) values (?, ?)').run('2999-01-01-later', 'then');
-	raw.close();
-	const before = readFileSync(file);
-	expect(await report({ DATABASE_URL: `sqlite:${file}` })).toMatch(
-		/^WRONG {2}Database: .+2999-01-01-later.+\n {9}install the version of this program that wrote it/,
-	);
-	expect(readFileSync(file).equals(before)).toBe(true);
+describe('a log of another version of the program', () => {
+	/** A log whose list of steps was changed past the program. */
+	async function logAfter(statement: string): Promise<string> {
+		const folder = mkdtempSync(join(tmpdir(), 'lugbook-doctor-'));
+		closing.push(() => rmSync(folder, { recursive: true }));
+		const file = join(folder, 'log.sqlite');
+		await (await openLog(`sqlite:${file}`)).close();
+		// The log's own driver: nothing else opens the file past it.
+		const Driver = createRequire(new URL('../../../packages/log/package.json', import.meta.url))(
+			'better-sqlite3',
+		);
+		const raw = new Driver(file);
+		raw.exec(statement);
+		raw.close();
+		return file;
+	}
+	const newest = '(select max(name) from log_migrations)';
+
+	test('a newer one: what to install, and nothing is changed', async () => {
+		const file = await logAfter(
+			"insert into log_migrations (name, timestamp) values ('2999-01-01-later', 'then')",
+		);
+		const before = readFileSync(file);
+		expect(await report({ DATABASE_URL: `sqlite:${file}` })).toMatch(
+			/^WRONG {2}Database: .+2999-01-01-later.+\n {9}install the version of this program that wrote it/,
+		);
+		expect(readFileSync(file).equals(before)).toBe(true);
+	});
+
+	test('an earlier one: what the next start of a bot does, and nothing is changed, also for several workspaces', async () => {
+		const file = await logAfter(`delete from log_migrations where name = ${newest}`);
+		const before = readFileSync(file);
+		const text = await report({
+			SLACK_MODE: 'http',
+			SLACK_SIGNING_SECRET: 'a-secret-of-the-app',
+			SLACK_CLIENT_ID: '1.2',
+			SLACK_CLIENT_SECRET: 'another-secret-of-the-app',
+			SLACK_PUBLIC_URL: 'https://lugbook.example.org',
+			LUGBOOK_TOKEN_KEY: Buffer.alloc(32, 7).toString('base64'),
+			PORT: '0',
+			DATABASE_URL: `sqlite:${file}`,
+		});
+		expect(text).toMatch(/^look {3}Database: .+ earlier version .+\n {9}the next start .+ stop every bot/);
+		expect(text).toMatch(/^look {3}Slack workspaces: .+ earlier version .+\n {9}put the database right/m);
+		expect(readFileSync(file).equals(before)).toBe(true);
+	});
 });
 
 describe('Slack', () => {

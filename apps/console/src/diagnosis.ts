@@ -9,16 +9,13 @@ import { readSettings } from './settings.js';
 
 const words = { good: 'good ', wrong: 'WRONG', unsure: 'look ' } as const;
 
-export async function diagnose(
-	environment: NodeJS.ProcessEnv,
-	waiting: (sentence: string) => void,
-): Promise<Diagnosis[]> {
+export async function diagnose(environment: NodeJS.ProcessEnv): Promise<Diagnosis[]> {
 	const isMeant = (prefix: string) =>
 		Object.entries(environment).some(([name, value]) => name.startsWith(prefix) && value !== '');
 	const found: Diagnosis[] = [];
 	const settings = readSettings(environment);
 	if ('error' in settings) found.push(wrong('Settings', settings.error, 'correct it in .env'));
-	else found.push(await databaseDiagnosis(settings.databaseUrl, waiting));
+	else found.push(await databaseDiagnosis(settings.databaseUrl));
 	// SLACK_MODE has a value in the example already.
 	const isSlack = ['SLACK_BOT_TOKEN', 'SLACK_APP_TOKEN', 'SLACK_SIGNING_SECRET', 'SLACK_CLIENT_ID'].some(
 		isMeant,

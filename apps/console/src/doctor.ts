@@ -6,6 +6,6 @@ import { envFile } from './settings.js';
 if (existsSync(envFile)) process.loadEnvFile(envFile);
 else console.log('There is no .env: the settings are those of the environment.');
 
-const found = await diagnose(process.env, console.error);
+const found = await diagnose(process.env);
 console.log(told(found));
 process.exitCode = found.some(({ state }) => state === 'wrong') ? 1 : 0;

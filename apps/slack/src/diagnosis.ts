@@ -37,7 +37,16 @@ export async function diagnoseSlack(environment: NodeJS.ProcessEnv): Promise<Dia
 	const settings = readSettings(environment);
 	if ('errors' in settings) return settingsDiagnosis('Slack', settings.errors);
 	const found = settingsDiagnosis('Slack', []);
-	for (const { token, about } of await tokensOf(settings)) {
+	let tokens: OwnToken[] = [];
+	try {
+		tokens = await tokensOf(settings);
+	} catch (error) {
+		// What is wrong with the log has been said by itself, with what to do.
+		found.push(
+			unsure('Slack workspaces', errorFacts(error).error, 'put the database right, then look again'),
+		);
+	}
+	for (const { token, about } of tokens) {
 		if (token === null) {
 			found.push(
 				wrong(
@@ -92,7 +101,7 @@ interface OwnToken {
 async function tokensOf({ botToken, install, databaseUrl }: Settings): Promise<OwnToken[]> {
 	if (botToken !== null) return [{ token: botToken, about: 'Slack bot token' }];
 	if (install === undefined) return [];
-	const log = await openLog(databaseUrl);
+	const log = await openLog(databaseUrl, { asItIs: true });
 	try {
 		const quiet = { info: () => {}, warn: () => {}, error: () => {} };
 		const installations = new Installations(log, install.tokenKey, {}, quiet);

@@ -18,6 +18,11 @@ export interface LogOptions {
 	 */
 	readonly waiting?: ((sentence: string) => void) | undefined;
 	/**
+	 * Leaves a log of an earlier version as it is: the opening fails with 'unavailable' then. Programs of that version
+	 * may be writing it, and could not go on. A new log is made.
+	 */
+	readonly asItIs?: boolean | undefined;
+	/**
 	 * Text of a body that `words` shall find beside what the person typed, e.g. the headline of an answer.
 	 * It stays in the index when the person is forgotten. None unless said.
 	 */

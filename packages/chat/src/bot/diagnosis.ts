@@ -53,19 +53,15 @@ const WHAT_TO_DO: Readonly<Record<string, string>> = {
 const TOO_OLD =
 	'install the version of this program that wrote it, or a later one; DATABASE_URL is right, and nothing was changed';
 
-/**
- * Whether the log can be opened, written and read. Leaves nothing behind.
- *
- * @param waiting hears why it takes long
- */
-export async function databaseDiagnosis(
-	databaseUrl: string,
-	waiting: (sentence: string) => void,
-): Promise<Diagnosis> {
+const TOO_NEW =
+	'the next start of a bot brings it up to date: make a backup and stop every bot of the earlier version before';
+
+/** Whether the log can be opened, written and read. Leaves nothing behind, and a log of an earlier version as it is. */
+export async function databaseDiagnosis(databaseUrl: string): Promise<Diagnosis> {
 	const about = 'Database';
 	const kind = databaseUrl.startsWith('sqlite:') ? 'SQLite' : 'PostgreSQL';
 	try {
-		const log = await openLog(databaseUrl, { waiting });
+		const log = await openLog(databaseUrl, { asItIs: true });
 		try {
 			await log.setSetting('diagnosis', 'written', 'yes');
 			const isRead = (await log.getSetting('diagnosis', 'written')) === 'yes';
@@ -78,6 +74,7 @@ export async function databaseDiagnosis(
 		}
 	} catch (error) {
 		const { error: found, code = '' } = errorFacts(error);
+		if (/earlier version/.test(found)) return unsure(about, found, TOO_NEW);
 		const fix = /newer version/.test(found) ? TOO_OLD : WHAT_TO_DO[String(code)];
 		return wrong(about, found, fix ?? 'look at DATABASE_URL');
 	}
