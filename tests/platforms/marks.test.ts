@@ -61,7 +61,9 @@ describe('in Slack', () => {
 		const answer = await slack.waitForMessage(/AWG/, PATIENCE.timeout);
 		await slack.command('/log', 'reject 1 the run is longer', byLead);
 		await edited(answer);
-		expect(slackText(answer)).toMatch(/^No longer valid: Rejected by person u02, .*: the run is longer\n/);
+		expect(slackText(answer)).toMatch(
+			/^No longer valid: rejected by person u02 \(.* UTC\): the run is longer\n/,
+		);
 		expect(struck(answer)[0]).toMatch(/^4 AWG copper/);
 		expect(JSON.stringify(answer.blocks)).not.toContain('button');
 		expect(slack.violations).toEqual([]);
@@ -174,7 +176,7 @@ describe('in Discord', () => {
 	test('a rejection strikes the answer through, with the reason before it', async () => {
 		const [{ discord }, answer] = await judged('reject 1 the run is longer');
 		expect(answer.content).toMatch(
-			/^\*\*No longer valid: Rejected by person\\?-two, .*: the run is longer\*\*\n~~4 AWG/,
+			/^\*\*No longer valid: rejected by person\\?-two \(.* UTC\): the run is longer\*\*\n~~4 AWG/,
 		);
 		expect(answer.components).toEqual([]);
 		expect(discord.violations).toEqual([]);
@@ -211,5 +213,50 @@ describe('in Discord', () => {
 		});
 		expect(answer.content).toMatch(/^\*\*No longer valid: replaced by No\. 2 /);
 		expect(links(answer)).toEqual([]);
+	});
+});
+
+const spanish = 'qué cable necesito para 40 A a 12 V, 5 m';
+
+describe('where the answer was given in Spanish', () => {
+	test('in Slack its message stays Spanish, struck through or signed, and so do its forms', async () => {
+		const { slack } = await slackShop({ leads: ['U02'] });
+		await slack.command('/ask', spanish);
+		const answer = await slack.waitForMessage(/Leído|caída/, PATIENCE.timeout);
+		await slack.command('/log', 'sign 1 measured', { user: 'U02' });
+		await expect.poll(() => answer.edits.length, PATIENCE).toBe(1);
+		expect(slackText(answer)).toMatch(/Firmado por person u02, .*: revisado y aprobado: measured/);
+		expect(slackText(answer)).not.toMatch(/\b(?:Signed|Read|Assumed|Caution)\b/);
+		await slack.command('/size', 'wire', { user: 'U02' });
+		const form = await slack.waitForModal('U02');
+		expect(JSON.stringify(form.view)).toContain('Sección y protección');
+		expect(JSON.stringify(form.view)).toContain('Calcular');
+		expect(JSON.stringify(form.view)).not.toMatch(/Size it|Cancel"|Left empty/);
+		await slack.command('/log', 'reject 1 signed too early', { user: 'U02' });
+		await expect.poll(() => answer.edits.length, PATIENCE).toBe(2);
+		expect(slackText(answer)).toMatch(/^Ya no vale: rechazado por person u02 \(.* UTC\): signed too early\n/);
+		expect(slackText(answer)).not.toMatch(/\b(?:No longer valid|Read|Assumed|Caution)\b/);
+		expect(slack.violations).toEqual([]);
+	});
+
+	test('a replacement links the number as its language writes it', async () => {
+		const { slack } = await slackShop({ leads: ['U02'] });
+		await slack.command('/ask', spanish);
+		const answer = await slack.waitForMessage(/Leído|caída/, PATIENCE.timeout);
+		await slack.command('/log', 'replace 1 7 m', { user: 'U02' });
+		await expect.poll(() => answer.edits.length, PATIENCE).toBe(1);
+		expect(slackText(answer)).toMatch(/^Ya no vale: sustituido por el n\.º 2 \(person u02, .*\)\.\n/);
+		expect(JSON.stringify(answer.blocks)).toMatch(/"type":"link","url":"[^"]*","text":"n\.º 2"/);
+		expect(slack.violations).toEqual([]);
+	});
+
+	test('in Discord too', async () => {
+		const { discord } = await discordShop({ leads: ['100000000000000012'] });
+		const lead = { user: discord.people.two };
+		const answer = await discord.settled(await discord.command('ask', { text: spanish }));
+		await discord.settled(await discord.command('log', { text: 'reject 1 too thin' }, lead));
+		await expect.poll(() => discordText(answer), PATIENCE).toMatch(/^\**Ya no vale: rechazado por /);
+		expect(discordText(answer)).not.toMatch(/\b(?:No longer valid|Read|Assumed|Caution)\b/);
+		expect(discord.violations).toEqual([]);
 	});
 });

@@ -157,7 +157,9 @@ describe('after an answer', () => {
 });
 
 describe('an earlier answer', () => {
-	const marks = [{ entry: 1, channel: 'C01', thread: null, text: 'replaced by No. 2', stands: false }];
+	const marks = [
+		{ entry: 1, channel: 'C01', thread: null, text: 'No longer valid: replaced by No. 2', stands: false },
+	];
 
 	test('that no longer stands is changed in its place: struck through, said in words, without buttons', async () => {
 		const { slack } = await slackShop({

@@ -55,3 +55,17 @@ test('a busy platform gets the tab after its pause; one that fails is asked agai
 	expect((failed?.atMs ?? 0) - (busy?.atMs ?? 0)).toBeGreaterThanOrEqual(1000);
 	expect(others).toHaveLength(1);
 });
+
+test('in the language of the channel whose van was chosen last', async () => {
+	const { slack, bot } = await slackShop();
+	await slack.command('/build', 'use heron');
+	await bot.desk.settled();
+	await slack.command('/ask', 'welches Kabel brauche ich für 40 A 12 V 5 m');
+	await bot.desk.settled();
+	const seen = await home(slack);
+	expect(seen).toMatch(/^Fahrzeuge\n/);
+	expect(seen).toMatch(/1 ohne Unterschrift: Ausbau "heron"/);
+	expect(seen).toMatch(/Verkabelung: Nr\. \d+/);
+	expect(seen).toContain('Frag in Worten');
+	expect(seen).not.toMatch(/unsigned in build|Ask in words|\bNo\. \d/);
+});

@@ -60,7 +60,7 @@ describe.each(DIALECTS)('what became of an answer ($title)', (dialect) => {
 				entry: 1,
 				channel: 'c1',
 				thread: null,
-				text: 'replaced by No. 2 (Robin, 2026-05-04 12:00 UTC).',
+				text: 'No longer valid: replaced by No. 2 (Robin, 2026-05-04 12:00 UTC).',
 				stands: false,
 				instead: 2,
 			},

@@ -236,6 +236,7 @@ const conversationFiles = [
 	'chat/src/failure.ts',
 	'chat/src/turn.ts',
 	'chat/src/bot/words.ts',
+	'chat/src/bot/form-words.ts',
 	'chat/src/commands/ask.ts',
 	'chat/src/commands/size.ts',
 	'chat/src/render/parts.ts',

@@ -5,7 +5,9 @@ import {
 	type AnyTopic,
 	type Field,
 	type FormKind,
+	FormWords,
 	formKinds,
+	type Language,
 	shortened,
 	type WordsForm,
 } from '@lugbook/chat';
@@ -27,25 +29,33 @@ export const SIZE_FORM_ID = /^form:size:([a-z0-9-]{1,60})$/;
 /**
  * @param only the one field that is asked for; else the five that matter most. What has no input stays as it was.
  */
-export function topicForm(topic: AnyTopic, answer: Answer, entry: number, only?: string): ModalBuilder {
+export function topicForm(
+	topic: AnyTopic,
+	answer: Answer,
+	entry: number,
+	language: Language,
+	only?: string,
+): ModalBuilder {
 	const given = new Map(answer.understood.map((one) => [one.name, one.text]));
 	const assumed = new Map(answer.assumed.map((one) => [one.name, one.text]));
 	const before = only === undefined ? given : new Map([...assumed, ...given]);
 	const id = idOf(only === undefined ? 'change' : 'assume', entry);
-	return formOf(topic, id, before, (name) => only === undefined || name === only);
+	return formOf(topic, id, before, language, (name) => only === undefined || name === only);
 }
 
 /** The form of "/size TOPIC" without inputs. */
-export function sizeForm(topic: AnyTopic): ModalBuilder {
-	return formOf(topic, `form:size:${topic.name}`, new Map(), () => true);
+export function sizeForm(topic: AnyTopic, language: Language): ModalBuilder {
+	return formOf(topic, `form:size:${topic.name}`, new Map(), language, () => true);
 }
 
 function formOf(
 	topic: AnyTopic,
 	id: string,
 	before: ReadonlyMap<string, string>,
+	language: Language,
 	isMeant: (name: string) => boolean,
 ): ModalBuilder {
+	const words = new FormWords(language);
 	const needed = new Set(topic.needs.flatMap((need) => need.anyOf));
 	const rank = ([name, field]: [string, Field]) =>
 		before.has(name)
@@ -60,20 +70,21 @@ function formOf(
 		.toSorted((a, b) => rank(a) - rank(b))
 		.slice(0, MODAL_INPUTS_MAX);
 	const rows = fields.map(([name, field]) => {
+		const { label, leftEmpty, choices } = words.input(field);
 		const input = new TextInputBuilder()
 			.setCustomId(name)
-			.setLabel(shortened(field.meta.label, INPUT_LABEL_CHARACTERS_MAX))
+			.setLabel(shortened(label, INPUT_LABEL_CHARACTERS_MAX))
 			.setStyle(field.type.sort === 'list' ? TextInputStyle.Paragraph : TextInputStyle.Short)
 			.setRequired(field.presence === 'required');
-		const why = field.meta.fallback?.why;
-		if (why !== undefined) input.setPlaceholder(shortened(`Left empty: ${why}`, PLACEHOLDER_CHARACTERS_MAX));
-		const text = before.get(name);
+		if (leftEmpty !== null) input.setPlaceholder(shortened(leftEmpty, PLACEHOLDER_CHARACTERS_MAX));
+		const known = before.get(name);
+		const text = choices?.find(({ value }) => value === known)?.text ?? known;
 		if (text !== undefined) input.setValue(text.slice(0, INPUT_VALUE_CHARACTERS_MAX));
 		return new ActionRowBuilder<TextInputBuilder>().addComponents(input);
 	});
 	return new ModalBuilder()
 		.setCustomId(id)
-		.setTitle(shortened(topic.title, MODAL_TITLE_CHARACTERS_MAX))
+		.setTitle(shortened(words.title(topic), MODAL_TITLE_CHARACTERS_MAX))
 		.addComponents(rows);
 }
 

@@ -190,7 +190,7 @@ export interface AnswerLink {
  */
 export function struckPage(reply: Reply, text: string, link: AnswerLink | null = null): Page {
 	// Said in words as well: a line through a text is seen by some alone.
-	const first = `**${linked(shortened(inOneLine(`No longer valid: ${text}`), 300), link)}**`;
+	const first = `**${linked(shortened(inOneLine(text), 300), link)}**`;
 	const lines = [first];
 	let room = CONTENT_CHARACTERS_MAX - first.length;
 	for (const part of inReadingOrder(reply.parts).filter((one) => !one.fold)) {

@@ -1,6 +1,15 @@
 /** The form of /size, derived from a topic's declaration: one input for each of its fields. */
 
-import { type AnyTopic, type Field, formKinds, shortened, topics, type WordsForm } from '@lugbook/chat';
+import {
+	type AnyTopic,
+	type Field,
+	FormWords,
+	formKinds,
+	languages,
+	shortened,
+	topics,
+	type WordsForm,
+} from '@lugbook/chat';
 import type { types } from '@slack/bolt';
 import { z } from 'zod';
 import {
@@ -25,6 +34,8 @@ const openedSchema = z.object({
 	topic: z.string().nullable(),
 	/** the answer it is about */
 	entry: z.number().nullable(),
+	/** what its words are said in; a form that a former version opened does not tell */
+	language: z.enum(languages).default('en'),
 	place: placeSchema,
 });
 export type Opened = z.infer<typeof openedSchema>;
@@ -35,8 +46,6 @@ export function openedIn(view: { private_metadata: string }): Opened {
 }
 
 const plain = (text: string): types.PlainTextElement => ({ type: 'plain_text', text, emoji: false });
-const monthName = new Intl.DateTimeFormat('en', { month: 'long', timeZone: 'UTC' });
-const MONTHS = Array.from({ length: 12 }, (_, month) => monthName.format(Date.UTC(2026, month)));
 
 function option(text: string, value: string): types.PlainTextOption {
 	return {
@@ -45,27 +54,13 @@ function option(text: string, value: string): types.PlainTextOption {
 	};
 }
 
-/** The words to choose from, where a field is a choice. */
-function choicesOf({ type }: Field): string[] | null {
-	switch (type.sort) {
-		case 'choice':
-			// The first word of an option is understood as well as its name, and reads better.
-			return Object.entries(type.options).map(([name, words]) => words[0] ?? name);
-		case 'flag':
-			return ['yes', 'no'];
-		case 'month':
-			return MONTHS;
-		default:
-			return null;
-	}
-}
-
-function inputOf(name: string, field: Field, prefilled: string | undefined): types.InputBlock {
-	const { label, help, fallback } = field.meta;
-	const choices = choicesOf(field);
-	const hint = [help, fallback === null ? null : `Left empty: ${fallback.why}.`]
-		.filter((one) => one !== null)
-		.join(' ');
+function inputOf(
+	name: string,
+	field: Field,
+	prefilled: string | undefined,
+	words: FormWords,
+): types.InputBlock {
+	const { label, hint, example, choices } = words.input(field);
 	const block = {
 		type: 'input' as const,
 		block_id: name,
@@ -74,7 +69,7 @@ function inputOf(name: string, field: Field, prefilled: string | undefined): typ
 		...(hint === '' ? {} : { hint: plain(shortened(hint, INPUT_LABEL_CHARACTERS_MAX)) }),
 	};
 	if (choices !== null) {
-		const options = choices.slice(0, SELECT_OPTIONS_MAX).map((word) => option(word, word));
+		const options = choices.slice(0, SELECT_OPTIONS_MAX).map(({ text, value }) => option(text, value));
 		const initial = options.find((one) => one.value === prefilled?.toLowerCase() || one.value === prefilled);
 		return {
 			...block,
@@ -94,26 +89,9 @@ function inputOf(name: string, field: Field, prefilled: string | undefined): typ
 			multiline: field.type.sort === 'list',
 			max_length: 2000,
 			...(prefilled === undefined ? {} : { initial_value: prefilled }),
-			placeholder: plain(shortened(exampleFor(field), PLACEHOLDER_CHARACTERS_MAX)),
+			placeholder: plain(shortened(example, PLACEHOLDER_CHARACTERS_MAX)),
 		},
 	};
-}
-
-function exampleFor({ type }: Field): string {
-	switch (type.sort) {
-		case 'quantity':
-			return 'a number with its unit';
-		case 'count':
-			return 'a whole number';
-		case 'number':
-			return 'a number';
-		case 'conductor':
-			return '4 AWG, 2/0, 35 mm2';
-		case 'place':
-			return 'the name of a town';
-		default:
-			return 'in words';
-	}
 }
 
 /**
@@ -126,38 +104,40 @@ export function topicForm(
 	prefilled: Readonly<Record<string, string>> = {},
 	only?: string,
 ): types.ModalView {
+	const words = new FormWords(opened.language);
 	const fields = Object.entries(topic.fields).filter(([name]) => only === undefined || name === only);
 	return {
 		type: 'modal',
 		callback_id: FORM,
 		private_metadata: JSON.stringify({ ...opened, topic: topic.name }),
-		title: plain(shortened(topic.title, MODAL_TITLE_CHARACTERS_MAX)),
-		submit: plain('Size it'),
-		close: plain('Cancel'),
+		title: plain(shortened(words.title(topic), MODAL_TITLE_CHARACTERS_MAX)),
+		submit: plain(words.size),
+		close: plain(words.cancel),
 		blocks: [
-			{ type: 'context', elements: [plain(shortened(topic.purpose, BLOCK_CHARACTERS_MAX))] },
+			{ type: 'context', elements: [plain(shortened(words.purpose(topic), BLOCK_CHARACTERS_MAX))] },
 			...fields
 				.toSorted(([, a], [, b]) => Number(b.presence === 'required') - Number(a.presence === 'required'))
 				.slice(0, MODAL_BLOCKS_MAX - 1)
-				.map(([name, field]) => inputOf(name, field, prefilled[name])),
+				.map(([name, field]) => inputOf(name, field, prefilled[name], words)),
 		],
 	};
 }
 
 /** A form with one line of words, such as the reason of a rejection. */
 export function wordsView({ title, label, maxCharacters }: WordsForm, opened: Opened): types.ModalView {
+	const words = new FormWords(opened.language);
 	return {
 		type: 'modal',
 		callback_id: FORM,
 		private_metadata: JSON.stringify(opened),
 		title: plain(shortened(title, MODAL_TITLE_CHARACTERS_MAX)),
-		submit: plain('Send'),
-		close: plain('Cancel'),
+		submit: plain(words.send),
+		close: plain(words.cancel),
 		blocks: [
 			{
 				type: 'input',
 				block_id: 'words',
-				label: plain(label),
+				label: plain(shortened(label, INPUT_LABEL_CHARACTERS_MAX)),
 				element: {
 					type: 'plain_text_input',
 					action_id: VALUE,
@@ -170,24 +150,25 @@ export function wordsView({ title, label, maxCharacters }: WordsForm, opened: Op
 }
 
 export function topicChoiceForm(opened: Opened): types.ModalView {
+	const words = new FormWords(opened.language);
 	return {
 		type: 'modal',
 		callback_id: TOPIC_CHOICE,
 		private_metadata: JSON.stringify(opened),
-		title: plain('Size a part'),
-		submit: plain('Next'),
-		close: plain('Cancel'),
+		title: plain(words.sizeAPart),
+		submit: plain(words.next),
+		close: plain(words.cancel),
 		blocks: [
 			{
 				type: 'input',
 				block_id: 'topic',
-				label: plain('What is to be sized?'),
+				label: plain(shortened(words.whichTopic, INPUT_LABEL_CHARACTERS_MAX)),
 				element: {
 					type: 'static_select',
 					action_id: VALUE,
 					options: topics
 						.slice(0, SELECT_OPTIONS_MAX)
-						.map((topic) => option(`${topic.name}: ${topic.title}`, topic.name)),
+						.map((topic) => option(`${topic.name}: ${words.title(topic)}`, topic.name)),
 				},
 			},
 		],

@@ -1,6 +1,6 @@
 /** The Home tab: how to begin, the vans and what is unsigned of each, and what can be asked, in the conversation's own words. */
 
-import { atWork, commandNames, type Desk, type Part } from '@lugbook/chat';
+import { atWork, commandNames, type Desk, type Language, type Part, pageWords } from '@lugbook/chat';
 import type { types } from '@slack/bolt';
 
 /** vans whose open reviews are shown, those chosen last */
@@ -8,34 +8,46 @@ const VANS_MAX = 5;
 /** lines of what is open, for each van; the rest is counted by its first line */
 const OPEN_LINES_MAX = 5;
 
-const WELCOME =
-	'Nothing has been asked here yet. Invite me into the channel of a van with /invite @Lugbook, name the van with "/build use heron", then ask as you would ask somebody: "/ask 40A 12V 15 ft". A mention works as well, and so does a message to me alone.';
-const NO_VANS = 'No channel has named its van yet: "/build use heron" does.';
+type Seen = Pick<Desk, 'lookUp' | 'languageFor' | 'log'>;
 
-export async function homeView(desk: Pick<Desk, 'lookUp' | 'log'>, shop: string): Promise<types.HomeView> {
+/** In the language of the channel whose van was chosen last; what is said of each van in that of its own channel. */
+export async function homeView(desk: Seen, shop: string): Promise<types.HomeView> {
 	const isNew = (await desk.log.head(shop)) === null;
-	const blocks: types.KnownBlock[] = isNew ? [header('Welcome'), lines([plainLine(WELCOME)])] : [];
-	if (!isNew) blocks.push(...(await vanBlocks(desk, shop)));
+	const vans = isNew ? [] : await atWork(desk.log, shop);
+	const language = vans[0] === undefined ? 'en' : await languageIn(desk, shop, vans[0].channel);
+	const words = pageWords(language);
+	const blocks: types.KnownBlock[] = isNew
+		? [header(words.welcome), lines([plainLine(words.howToBegin)])]
+		: [header(words.vans), ...(await vanBlocks(desk, shop, vans, words))];
 	for (const command of commandNames) {
-		const help = await desk.lookUp({ shop: 'home', channel: 'home', command, text: 'help' });
+		const help = await desk.lookUp({ shop: 'home', channel: 'home', command, text: 'help', language });
 		blocks.push(header(`/${command}`), lines(help.parts.map(helpLine)));
 	}
 	return { type: 'home', blocks };
 }
 
-async function vanBlocks(desk: Pick<Desk, 'lookUp' | 'log'>, shop: string): Promise<types.KnownBlock[]> {
-	const vans = await atWork(desk.log, shop);
-	if (vans.length === 0) return [header('Vans'), lines([plainLine(NO_VANS)])];
-	const blocks: types.KnownBlock[] = [header('Vans')];
+function languageIn(desk: Seen, shop: string, channel: string): Promise<Language> {
+	return desk.languageFor({ shop, channel, thread: null, command: 'log' });
+}
+
+async function vanBlocks(
+	desk: Seen,
+	shop: string,
+	vans: Awaited<ReturnType<typeof atWork>>,
+	words: ReturnType<typeof pageWords>,
+): Promise<types.KnownBlock[]> {
+	if (vans.length === 0) return [lines([plainLine(words.noVans)])];
+	const blocks: types.KnownBlock[] = [];
 	for (const { channel, build } of vans.slice(0, VANS_MAX)) {
-		const open = await desk.lookUp({ shop, channel, command: 'log', text: 'review', build });
+		const language = await languageIn(desk, shop, channel);
+		const open = await desk.lookUp({ shop, channel, command: 'log', text: 'review', build, language });
 		blocks.push(
 			lines([
 				{
 					type: 'rich_text_section',
 					elements: [
 						{ type: 'text', text: build, style: { bold: true } },
-						{ type: 'text', text: ' in ' },
+						{ type: 'text', text: words.inChannel },
 						{ type: 'channel', channel_id: channel },
 					],
 				},
@@ -45,7 +57,7 @@ async function vanBlocks(desk: Pick<Desk, 'lookUp' | 'log'>, shop: string): Prom
 	}
 	if (vans.length > VANS_MAX) {
 		const others = vans.slice(VANS_MAX).map(({ build }) => build);
-		blocks.push(lines([plainLine(`Also: ${[...new Set(others)].join(', ')}`.slice(0, 1000))]));
+		blocks.push(lines([plainLine(words.also([...new Set(others)].join(', ')).slice(0, 1000))]));
 	}
 	return blocks;
 }

@@ -237,7 +237,7 @@ export function struckPage(reply: Reply, text: string, link: AnswerLink | null =
 		elements: [textElement(words, style)],
 	});
 	// Said in words as well: a line through a text is seen by some alone.
-	const words = shortened(`No longer valid: ${text}`, BLOCK_CHARACTERS_MAX - 1);
+	const words = shortened(text, BLOCK_CHARACTERS_MAX - 1);
 	const first: types.RichTextSection = {
 		type: 'rich_text_section',
 		elements: linked(`${words}\n`, link),

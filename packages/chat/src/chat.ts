@@ -1,4 +1,4 @@
-import type { AnyTopic } from '@lugbook/core';
+import type { AnyTopic, Language } from '@lugbook/core';
 import { describe, Reader } from '@lugbook/language';
 import { type Json, type Log, openLog } from '@lugbook/log';
 import { buildExample, buildVerbs } from './build/verbs.js';
@@ -10,6 +10,7 @@ import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { exampleQuestion } from './question.js';
+import { rephraser } from './render/rephrase.js';
 import { listed, replyWith } from './reply.js';
 import { inTheirTongue, repliedIn, sayingIn, tongueOf, unkept } from './tongue.js';
 import { contextOf, type Progress, replay, type ShopDefaults, Turn } from './turn.js';
@@ -72,8 +73,15 @@ export class Chat {
 	}
 
 	/** What of a form's fields can't be read, by field, while the form is still open. Nothing is kept. */
-	fieldErrors(topic: AnyTopic, fields: Readonly<Record<string, string>>): ReadonlyMap<string, string> {
-		return readFields(this.#reader, topic, fields, contextOf(this.#defaults)).errors;
+	fieldErrors(
+		topic: AnyTopic,
+		fields: Readonly<Record<string, string>>,
+		language: Language = 'en',
+	): ReadonlyMap<string, string> {
+		const context = contextOf(this.#defaults);
+		const { errors } = readFields(this.#reader, topic, fields, context);
+		const told = rephraser({ language, units: context.units });
+		return new Map([...errors].map(([field, error]) => [field, told(error)]));
 	}
 
 	/**

@@ -1,4 +1,4 @@
-export { type AnyTopic, type Field, type Language, topicNamed, topics } from '@lugbook/core';
+export { type AnyTopic, type Field, type Language, languages, topicNamed, topics } from '@lugbook/core';
 export type { Log } from '@lugbook/log';
 export { type Answer, type AnswerStatus, answerSchema, answerStatuses } from './answer.js';
 export * from './bot/index.js';

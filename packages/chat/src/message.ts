@@ -30,6 +30,7 @@ export interface Incoming {
 	/** what the caller says beforehand, as the options of `ask` do */
 	readonly region?: Region;
 	readonly units?: UnitHabit;
+	readonly language?: Language;
 	readonly build?: string;
 	/** false keeps nothing */
 	readonly keep?: boolean;
@@ -119,9 +120,10 @@ export interface Mark {
 	readonly entry: number;
 	readonly channel: string;
 	readonly thread: string | null;
+	/** what became of it, as a sentence */
 	readonly text: string;
 	/** false for an answer that no longer stands: it is shown struck through, with the text before it */
 	readonly stands: boolean;
-	/** number of the answer that holds in its place; the text names it as "No. 129" */
+	/** number of the answer that holds in its place; the text names it as "No. 129", or as its language does */
 	readonly instead?: number | null;
 }

@@ -103,6 +103,8 @@ interface Tongue {
 }
 
 export async function tongueOf(turn: Turn): Promise<Tongue> {
+	const { language } = turn.incoming;
+	if (language !== undefined) return { language, said: false, known: null };
 	const said = saidIn(turn.incoming);
 	const isOfLog = turn.incoming.command === 'log';
 	const known = said === null || isOfLog || turn.incoming.thread !== null ? await keptIn(turn) : null;
@@ -152,8 +154,8 @@ const NAMED_MAX = 50;
 
 /** The lines of the answers that a reply of the log or of a build names by their numbers, in the language. */
 async function namedIn(turn: Turn, reply: Reply, language: Language): Promise<[string, string][]> {
-	const { command, shop, keep } = turn.incoming;
-	if ((command !== 'log' && command !== 'build') || keep === false) return [];
+	const { command, shop } = turn.incoming;
+	if (command !== 'log' && command !== 'build') return [];
 	const texts = reply.parts.filter(({ isPaper }) => isPaper !== true).map(({ text }) => text);
 	const numbers = texts.flatMap((text) =>
 		[...text.matchAll(/\bNo\. (\d{1,9})\b/g)].map((one) => Number(one[1])),
@@ -172,6 +174,44 @@ async function namedIn(turn: Turn, reply: Reply, language: Language): Promise<[s
 			[entryLine(entry), entryLine(entry, say`No. ${entry.number}`, told)],
 		];
 	});
+}
+
+/** The language in which an answer of the log was given. */
+export async function languageOf(
+	log: Pick<Log, 'getSetting'>,
+	shop: string,
+	number: number,
+): Promise<Language> {
+	const kept = await log.getSetting(shop, ofEntry(number)).catch(() => null);
+	return isLanguage(kept) ? kept : 'en';
+}
+
+/**
+ * An answer that a bot shows by itself, long after, in the language in which it was given, and what is said above it.
+ * @param words such as what became of it
+ * @param other the answer that they name beside it, or null
+ */
+export async function asGiven(
+	log: Log,
+	shop: string,
+	number: number,
+	{ reply, words, other }: { readonly reply: Reply; readonly words: string; readonly other: number | null },
+): Promise<{ readonly reply: Reply; readonly words: string }> {
+	const language = await languageOf(log, shop, number);
+	if (language === 'en') return { reply, words };
+	const entry = await log.entry(shop, number);
+	const about = { ...ofLogged(entry), build: entry?.build ?? null };
+	const told = new Map<string, string>();
+	const next = other === null ? null : await log.entry(shop, other);
+	const exchange = next === null ? null : exchangeOf(next);
+	if (exchange !== null) {
+		const { request, answer } = exchange;
+		told.set(answer.headline, workedIn(language, request, answer)?.headline ?? answer.headline);
+	}
+	// An answer without a request measures nothing: then the units say nothing.
+	const speaking = { language, units: about.request?.context.units ?? 'metric' } as const;
+	const retold = retell(reply, speaking, { ...about, told });
+	return { reply: retold, words: rephraser(speaking, told)(words) };
 }
 
 /** A reply that was given before, in the language it was given in. */

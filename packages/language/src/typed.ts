@@ -1,5 +1,5 @@
 import type { Context, Field, FieldValue } from '@lugbook/core';
-import { acceptedBy, monthNames } from '@lugbook/core';
+import { acceptedBy, languages, monthNames, phrase } from '@lugbook/core';
 import { type Element, PhraseTable } from './elements.js';
 import { fill } from './fill.js';
 import { lex } from './lex.js';
@@ -42,7 +42,7 @@ function single(
 			return text === '' ? null : text.slice(0, 200);
 		case 'month': {
 			const byName = monthNames.findIndex(
-				(month) => lower.length >= 3 && month.toLowerCase().startsWith(lower),
+				(month) => lower.length >= 3 && toldWords(month).some((word) => word.startsWith(lower)),
 			);
 			const number = Number(lower);
 			if (byName >= 0) return byName + 1;
@@ -51,12 +51,15 @@ function single(
 		case 'flag':
 			if (/^(?:yes|y|true|on|1|sí|si|ja)$/.test(lower) || type.yes.includes(lower)) return true;
 			return /^(?:no|n|false|off|0|nein)$/.test(lower) || type.no.includes(lower) ? false : null;
-		case 'choice':
-			return (
-				Object.entries(type.options).find(
-					([option, words]) => option === lower || words.some((word) => word.toLowerCase() === lower),
-				)?.[0] ?? null
+		case 'choice': {
+			const options = Object.entries(type.options);
+			const named = options.find(
+				([option, words]) => option === lower || words.some((word) => word.toLowerCase() === lower),
 			);
+			// A form and an answer show the first word of an option, in the language of their channel.
+			const shown = named ?? options.find(([option, [word = option]]) => toldWords(word).includes(lower));
+			return shown?.[0] ?? null;
+		}
 		case 'conductor': {
 			const size = elements.find((element) => element.type === 'conductor');
 			return size?.type === 'conductor' && elements.length === 1 ? size.name : null;
@@ -71,6 +74,11 @@ function single(
 		case 'list':
 			return null;
 	}
+}
+
+/** How a word of a declaration is shown in each language, in small letters. */
+function toldWords(word: string): string[] {
+	return languages.map((language) => phrase({ language, units: 'metric' }, word).toLowerCase());
 }
 
 /** A list, or words around a value: read as text would be. */

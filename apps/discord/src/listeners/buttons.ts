@@ -57,8 +57,9 @@ async function onAct(
 	// A form has to be the very first response: there is no waiting for it.
 	await desk.attempt({ ...about, command: 'size' }, tell, async () => {
 		const { form, entry } = act;
+		const language = await desk.languageFor({ ...about, command: 'size' }, entry);
 		if (form !== 'change' && form !== 'assume') {
-			await interaction.showModal(wordsModal(form, entry, wordsForm(form, entry)));
+			await interaction.showModal(wordsModal(form, entry, wordsForm(form, entry, language)));
 			return;
 		}
 		const answer = (await desk.answerOf(about.shop, entry))?.answer ?? null;
@@ -66,7 +67,7 @@ async function onAct(
 		if (answer === null || topic === null) {
 			throw new Error('the answer to be changed has no such input');
 		}
-		await interaction.showModal(topicForm(topic, answer, entry, act.field));
+		await interaction.showModal(topicForm(topic, answer, entry, language, act.field));
 	});
 }
 

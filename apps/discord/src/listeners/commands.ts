@@ -2,7 +2,7 @@ import { type Asked, type CommandName, commandNames, errorFacts, topicNamed } fr
 import type { ChatInputCommandInteraction, CommandInteractionOption } from 'discord.js';
 import { ALSO, optionNames, WORDS } from '../commands.js';
 import { sizeForm } from '../form.js';
-import { receive } from './about.js';
+import { askedFrom, receive } from './about.js';
 import type { Wiring } from './index.js';
 
 export async function onCommand(interaction: ChatInputCommandInteraction, wiring: Wiring): Promise<void> {
@@ -12,7 +12,8 @@ export async function onCommand(interaction: ChatInputCommandInteraction, wiring
 	const topic = command === 'size' ? topicNamed(asked.text) : null;
 	if (topic !== null && Object.keys(asked.fields ?? {}).length === 0) {
 		try {
-			return void (await interaction.showModal(sizeForm(topic)));
+			const language = await wiring.desk.languageFor({ ...askedFrom(interaction), command });
+			return void (await interaction.showModal(sizeForm(topic, language)));
 		} catch (error) {
 			// Where the form could not be opened, the conversation asks in words.
 			wiring.log.warn(errorFacts(error), 'could not open a form');

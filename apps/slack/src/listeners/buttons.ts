@@ -51,9 +51,10 @@ export function listenToButtons(app: App, { desk, platform, log, nowMs }: Wiring
 				(text, language) => way.tell(text, language),
 				async () => {
 					const { form, entry } = act;
-					const opened: Opened = { form, topic: null, entry, place };
+					const language = await desk.languageFor({ ...about, command: 'size' }, entry);
+					const opened: Opened = { form, topic: null, entry, language, place };
 					if (form !== 'change' && form !== 'assume') {
-						const view = wordsView(wordsForm(form, entry), opened);
+						const view = wordsView(wordsForm(form, entry, language), opened);
 						if (!(await openForm(client, delivery, view, log)))
 							throw new Error('the form could not be opened');
 						return;

@@ -24,7 +24,9 @@ export function listenToCommands(app: App, { desk, platform, log, nowMs }: Wirin
 				delivery,
 			};
 			if (name === 'size' && (text === '' || topic !== null)) {
-				const opened = { form: 'size' as const, topic: null, entry: null, place };
+				const about = { shop: shopOf(command.team_id), channel, thread: null, delivery, command: name };
+				const language = await desk.languageFor(about);
+				const opened = { form: 'size' as const, topic: null, entry: null, language, place };
 				const view = topic === null ? topicChoiceForm(opened) : topicForm(topic, opened);
 				// Where the form could not be opened, the conversation asks in words.
 				if (await openForm(client, delivery, view, log)) return;

@@ -1,4 +1,4 @@
-import { errorFacts, type ProgramLog, saidByForm, shortened, topicNamed } from '@lugbook/chat';
+import { errorFacts, FormWords, type ProgramLog, saidByForm, shortened, topicNamed } from '@lugbook/chat';
 import type { App, types, ViewSubmitAction, webApi } from '@slack/bolt';
 import { enteredIn, FORM, openedIn, TOPIC_CHOICE, topicForm } from '../form.js';
 import { FIELD_ERROR_CHARACTERS_MAX } from '../limits.js';
@@ -28,7 +28,10 @@ export function listenToForms(app: App, { desk, platform }: Wiring): void {
 		async ({ ack, view }) => {
 			const topic = topicNamed(enteredIn(view).topic ?? '');
 			if (topic === null)
-				await ack({ response_action: 'errors', errors: { topic: 'Choose one of the list.' } });
+				await ack({
+					response_action: 'errors',
+					errors: { topic: new FormWords(openedIn(view).language).chooseOne },
+				});
 			else await ack({ response_action: 'update', view: topicForm(topic, openedIn(view)) });
 		},
 	);
@@ -36,10 +39,10 @@ export function listenToForms(app: App, { desk, platform }: Wiring): void {
 	app.view<ViewSubmitAction>(
 		{ callback_id: FORM, type: 'view_submission' },
 		async ({ ack, view, body, client }) => {
-			const { form, topic, entry, place: opened } = openedIn(view);
+			const { form, topic, entry, language, place: opened } = openedIn(view);
 			const entered = enteredIn(view);
 			const known = topicNamed(topic ?? '');
-			const unread = known === null ? null : desk.fieldErrors(known, entered);
+			const unread = known === null ? null : desk.fieldErrors(known, entered, language);
 			// While the form is open each field says what is wrong with it; afterwards all would have to be typed again.
 			if (unread !== null && unread.size > 0) {
 				const errors = [...unread].map(([name, error]) => [

@@ -1,9 +1,9 @@
 /** Buttons, menus and forms under a reply: which there are, and what each asks of the conversation. */
 
-import { type AnyTopic, topicNamed } from '@lugbook/core';
+import { type AnyTopic, type Language, topicNamed } from '@lugbook/core';
 import type { Answer } from '../answer.js';
 import type { Button, CommandName, Reply } from '../message.js';
-import { inLanguage } from './words.js';
+import { aboutAnswer, inLanguage } from './words.js';
 
 export const formKinds = ['change', 'assume', 'reject', 'comment', 'save'] as const;
 export type FormKind = (typeof formKinds)[number];
@@ -69,15 +69,13 @@ export interface WordsForm {
 	readonly maxCharacters: number;
 }
 
-export function wordsForm(form: Exclude<FormKind, 'change' | 'assume'>, entry: number): WordsForm {
-	switch (form) {
-		case 'reject':
-			return { title: `Reject No. ${entry}`, label: 'Why is it rejected?', maxCharacters: 900 };
-		case 'comment':
-			return { title: `A word on No. ${entry}`, label: 'What is to be said?', maxCharacters: 900 };
-		case 'save':
-			return { title: `No. ${entry} to a build`, label: 'Name of the build', maxCharacters: 60 };
-	}
+export function wordsForm(
+	form: Exclude<FormKind, 'change' | 'assume'>,
+	entry: number,
+	language: Language,
+): WordsForm {
+	const maxCharacters = form === 'save' ? 60 : 900;
+	return { ...aboutAnswer(language, form, entry), maxCharacters };
 }
 
 /**

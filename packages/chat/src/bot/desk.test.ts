@@ -220,12 +220,24 @@ describe('an answer', () => {
 			...conversation(),
 			handle: async (incoming: Parameters<Chat['handle']>[0]) => ({
 				...(await chat.handle(incoming)),
-				marks: [{ entry: 1, channel: 'c1', thread: null, text: 'replaced by No. 2', stands: false }],
+				marks: [
+					{
+						entry: 1,
+						channel: 'c1',
+						thread: null,
+						text: 'No longer valid: replaced by No. 2',
+						stands: false,
+					},
+				],
 			}),
 		};
 		await ask(openDesk({ chat: marking }), '60A 12V 15 ft');
 		expect(marked).toEqual([
-			{ message: 'm0', text: 'replaced by No. 2', headline: '4 AWG copper, 50 A fuse at the source end' },
+			{
+				message: 'm0',
+				text: 'No longer valid: replaced by No. 2',
+				headline: '4 AWG copper, 50 A fuse at the source end',
+			},
 		]);
 	});
 });

@@ -12,7 +12,7 @@ import type { Conversation } from '../chat.js';
 import { placeOf } from '../memory.js';
 import type { CommandName, Mark, Person, Reply } from '../message.js';
 import { digestGiven, dueDigests } from '../review/digest.js';
-import { languageAt } from '../tongue.js';
+import { asGiven, languageAt, languageOf } from '../tongue.js';
 import { withButtons } from './actions.js';
 import { Deliveries } from './deliveries.js';
 import { type FileRoom, type LoadedReply, loaded } from './files.js';
@@ -218,7 +218,9 @@ export class Desk {
 	}
 
 	/** Looks something up without keeping or showing it. */
-	async lookUp(asked: Pick<Asked, 'shop' | 'channel' | 'command' | 'text' | 'build'>): Promise<Reply> {
+	async lookUp(
+		asked: Pick<Asked, 'shop' | 'channel' | 'command' | 'text' | 'build'> & { readonly language: Language },
+	): Promise<Reply> {
 		const { name } = this.#platform;
 		const person = { id: name, name, lead: false };
 		return await this.#chat.handle({
@@ -245,8 +247,9 @@ export class Desk {
 			asked,
 			(text, language) => way.tell(text, language),
 			async () => {
-				const reply = await this.answerOf(shop, entry);
-				if (reply === null) throw new Error('there is no such answer to share');
+				const known = await this.answerOf(shop, entry);
+				if (known === null) throw new Error('there is no such answer to share');
+				const { reply } = await asGiven(log, shop, entry, { reply: known, words: '', other: null });
 				if (!(await log.swapSetting(shop, key, null, delivery))) {
 					if ((await log.getSetting(shop, key)) !== delivery) await this.tell(asked, way, SHARED_ALREADY);
 					return;
@@ -267,10 +270,23 @@ export class Desk {
 
 	/** Says a fixed sentence to who did something, in the language of the place. */
 	async tell(asked: Acted, way: Pick<Way, 'tell'>, sentence: string): Promise<void> {
+		const language = await this.languageFor(asked);
+		await way.tell(inLanguage(language, sentence), language);
+	}
+
+	/**
+	 * The language of what a person is shown before anything is answered, such as a form.
+	 * @param entry the answer that it is about, which tells the language; else the place does
+	 */
+	async languageFor(
+		asked: Pick<Acted, 'shop' | 'channel' | 'thread' | 'command' | 'text'>,
+		entry: number | null = null,
+	): Promise<Language> {
+		const { log } = this.#chat;
+		if (entry !== null) return await languageOf(log, asked.shop, entry);
 		// However long the message is, its beginning tells the language.
 		const text = (asked.text ?? '').slice(0, LANGUAGE_CHARACTERS);
-		const language = await languageAt(this.#chat.log, { ...asked, text });
-		await way.tell(inLanguage(language, sentence), language);
+		return await languageAt(log, { ...asked, text });
 	}
 
 	/** Renews what is held and takes over what was left behind or waits. */
@@ -531,10 +547,13 @@ export class Desk {
 		const { log } = this.#chat;
 		try {
 			const at = await placeOf(log, shop, entry);
-			const reply = stands ? await this.answerOf(shop, entry) : await replyOf(log, shop, entry);
-			if (at === null || reply === null) return;
+			const known = stands ? await this.answerOf(shop, entry) : await replyOf(log, shop, entry);
+			if (at === null || known === null) return;
 			const next = instead === null ? null : ((await placeOf(log, shop, instead)) ?? by);
-			await this.#platform.mark({ shop, ...at }, reply, mark, next);
+			// The message keeps its language, whatever the channel speaks by now.
+			const what = { reply: known, words: mark.text, other: instead };
+			const { reply, words } = await asGiven(log, shop, entry, what);
+			await this.#platform.mark({ shop, ...at }, reply, { ...mark, text: words }, next);
 		} catch (error) {
 			this.#log.warn({ shop, entry, ...errorFacts(error) }, 'could not mark an earlier answer');
 		}

@@ -33,6 +33,7 @@ export {
 	wrong,
 } from './diagnosis.js';
 export type { FileRoom, LoadedFile, LoadedReply } from './files.js';
+export { FormWords } from './form-words.js';
 export { keepHeapSmall } from './heap.js';
 export { idsIn, isLead, type Leads } from './leads.js';
 export { inReadingOrder } from './order.js';
@@ -61,6 +62,7 @@ export {
 	inLanguage,
 	MORE_THAN_FITS,
 	PART_UNSHOWN,
+	pageWords,
 	SENT_AGAIN,
 	UNKNOWN_BUTTON,
 } from './words.js';

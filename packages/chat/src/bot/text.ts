@@ -23,12 +23,13 @@ export function pieces(text: string, max: number): string[] {
 	return rest === '' && found.length > 0 ? found : [...found, rest];
 }
 
-/** A text around the number of an answer, "No. 129", where it first names it; null where it does not. */
+/** A text around the number of an answer, "No. 129", "N.º 129" or "Nr. 129", where it first names it; null where it does not. */
 export function aroundNumber(
 	text: string,
 	entry: number,
 ): { readonly before: string; readonly name: string; readonly after: string } | null {
-	const name = `No. ${entry}`;
-	const at = text.search(new RegExp(`\\bNo\\. ${entry}\\b`));
-	return at < 0 ? null : { before: text.slice(0, at), name, after: text.slice(at + name.length) };
+	const match = new RegExp(`\\b(?:No\\.|N\\.º|Nr\\.) ${entry}\\b`, 'i').exec(text);
+	if (match === null) return null;
+	const [name] = match;
+	return { before: text.slice(0, match.index), name, after: text.slice(match.index + name.length) };
 }

@@ -28,6 +28,39 @@ export function inLanguage(language: Language, sentence: string): string {
 	return sayIn(language)([sentence]);
 }
 
+/** What the bot's own page says around the answers it names. */
+export function pageWords(language: Language) {
+	const say = sayIn(language);
+	return {
+		welcome: say`Welcome`,
+		howToBegin: say`Nothing has been asked here yet. Invite me into the channel of a van with /invite @Lugbook, name the van with "/build use heron", then ask as you would ask somebody: "/ask 40A 12V 15 ft". A mention works as well, and so does a message to me alone.`,
+		vans: say`Vans`,
+		noVans: say`No channel has named its van yet: "/build use heron" does.`,
+		/** between a van and its channel */
+		inChannel: say` in `,
+		also: (builds: string) => say`Also: ${builds}`,
+	};
+}
+
+/** Title of a form with one line of words about an answer, and what stands above the line. */
+export function aboutAnswer(
+	language: Language,
+	form: 'reject' | 'comment' | 'save',
+	entry: number,
+): { readonly title: string; readonly label: string } {
+	const say = sayIn(language);
+	// The number is written as people type it.
+	const number = String(entry);
+	switch (form) {
+		case 'reject':
+			return { title: say`Reject No. ${number}`, label: say`Why is it rejected?` };
+		case 'comment':
+			return { title: say`A word on No. ${number}`, label: say`What is to be said?` };
+		case 'save':
+			return { title: say`No. ${number} to a build`, label: say`Name of the build` };
+	}
+}
+
 /** @param entry where the answer is kept that could not be shown */
 export function keptUnshown(language: Language, entry: number): string {
 	const say = sayIn(language);

@@ -34,7 +34,7 @@ export async function rerunBuild(turn: Turn): Promise<Reply> {
 			entry: old.number,
 			channel: turn.incoming.channel,
 			thread: turn.incoming.thread,
-			text: `replaced by No. ${number}: ${answer.headline}`,
+			text: `No longer valid: replaced by No. ${number}: ${answer.headline}`,
 			stands: false,
 			instead: number,
 		});

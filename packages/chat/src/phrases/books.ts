@@ -1,6 +1,8 @@
 import { type Language, type Phrasebook, vanPhrases } from '@lugbook/core';
 import { german } from './de.js';
 import { spanish } from './es.js';
+import { german as germanForms } from './forms/de.js';
+import { spanish as spanishForms } from './forms/es.js';
 import { german as germanLog } from './log/de.js';
 import { spanish as spanishLog } from './log/es.js';
 
@@ -10,6 +12,6 @@ import { spanish as spanishLog } from './log/es.js';
  */
 export const books: Readonly<Record<Language, Phrasebook>> = {
 	en: {},
-	es: { ...vanPhrases.es, ...spanishLog, ...spanish },
-	de: { ...vanPhrases.de, ...germanLog, ...german },
+	es: { ...vanPhrases.es, ...spanishForms, ...spanishLog, ...spanish },
+	de: { ...vanPhrases.de, ...germanForms, ...germanLog, ...german },
 };

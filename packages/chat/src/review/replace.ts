@@ -47,7 +47,7 @@ async function replace(turn: Turn, number: number, change: string): Promise<Repl
 	const now = reply.answer.entry;
 	const lines = [`It replaces No. ${number}, which stays in the log.`, ...(await restingLines(turn, number))];
 	const entry = now === null ? null : await log.entry(shop, now);
-	const when = entry === null ? '' : `, ${instantText(entry.at)}`;
+	const by = entry === null ? person.name : `${person.name}, ${instantText(entry.at)}`;
 	const [headline, ...others] = reply.parts;
 	return {
 		...reply,
@@ -59,7 +59,7 @@ async function replace(turn: Turn, number: number, change: string): Promise<Repl
 		marks: [
 			{
 				...placeIn(about),
-				text: `replaced by No. ${now} (${person.name}${when}).`,
+				text: `No longer valid: replaced by No. ${now} (${by}).`,
 				stands: false,
 				instead: now,
 			},

@@ -67,7 +67,7 @@ async function reject(turn: Turn, number: number, reason: string): Promise<Reply
 		[`No. ${number} rejected by ${person.name}: ${reason}`, ...resting].join('\n'),
 		'channel',
 	);
-	const text = `Rejected by ${person.name}, ${instantText(rejected.at)}: ${reason}`;
+	const text = `No longer valid: rejected by ${person.name} (${instantText(rejected.at)}): ${reason}`;
 	return { ...reply, marks: [{ ...placeIn(about), text, stands: false }] };
 }
 

@@ -355,4 +355,7 @@ export const german: Phrasebook = {
 	'WITHDRAWN by {0}, {1} (No. {2})': 'ZURÜCKGEZOGEN von {0}, {1} (Nr. {2})',
 	'a lead takes a signature back, under an answer or under the whole build':
 		'ein Meister zieht eine Unterschrift zurück, unter einer Antwort oder dem ganzen Ausbau',
+	'No longer valid: rejected by {0} ({1}): {2}': 'Nicht mehr gültig: abgelehnt von {0} ({1}): {2}',
+	'No longer valid: replaced by No. {0} ({1}).': 'Nicht mehr gültig: ersetzt durch Nr. {0} ({1}).',
+	'No longer valid: replaced by No. {0}: {1}': 'Nicht mehr gültig: ersetzt durch Nr. {0}: {1}',
 };

@@ -353,4 +353,7 @@ export const spanish: Phrasebook = {
 	'WITHDRAWN by {0}, {1} (No. {2})': 'RETIRADA por {0}, {1} (n.º {2})',
 	'a lead takes a signature back, under an answer or under the whole build':
 		'un responsable retira una firma, de una respuesta o del proyecto entero',
+	'No longer valid: rejected by {0} ({1}): {2}': 'Ya no vale: rechazado por {0} ({1}): {2}',
+	'No longer valid: replaced by No. {0} ({1}).': 'Ya no vale: sustituido por el n.º {0} ({1}).',
+	'No longer valid: replaced by No. {0}: {1}': 'Ya no vale: sustituido por el n.º {0}: {1}',
 };

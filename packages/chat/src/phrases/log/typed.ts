@@ -76,4 +76,6 @@ export const gapsAsTyped: Readonly<Record<string, readonly number[]>> = {
 	'No. {0} is no answer: it withdraws the signature under No. {1}, by {2}': [2],
 	'No. {0} is no answer: it withdraws the signature under build "{1}" as a whole (No. {2}), by {3}': [3],
 	'WITHDRAWN by {0}, {1} (No. {2})': [0],
+	'No longer valid: rejected by {0} ({1}): {2}': [0, 1, 2],
+	'No longer valid: replaced by No. {0} ({1}).': [1],
 };

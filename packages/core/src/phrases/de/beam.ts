@@ -10,7 +10,7 @@ export const beam: Phrasebook = {
 	span: 'Stützweite',
 	'What load does it carry?': 'Welche Last trägt er?',
 	section: 'Querschnitt',
-	tube: 'Rohr',
+	tube: 'Vierkantrohr',
 	'solid bar': 'Vollstab',
 	angle: 'Winkel',
 	'round bar': 'Rundstab',
