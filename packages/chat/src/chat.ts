@@ -12,6 +12,7 @@ import type { Incoming, Reply } from './message.js';
 import { exampleQuestion } from './question.js';
 import { rephraser } from './render/rephrase.js';
 import { listed, replyWith } from './reply.js';
+import { verbMeant } from './review/said.js';
 import { inTheirTongue, repliedIn, sayingIn, tongueOf, unkept } from './tongue.js';
 import { contextOf, type Progress, replay, type ShopDefaults, Turn } from './turn.js';
 import { runVerb } from './verb.js';
@@ -117,7 +118,7 @@ export class Chat {
 			case 'build':
 				return await runVerb(turn, 'build', buildVerbs, buildExample);
 			case 'log':
-				return await runVerb(turn, 'log', logVerbs, logExample);
+				return await runVerb(turn, 'log', logVerbs, logExample, verbMeant);
 		}
 	}
 }

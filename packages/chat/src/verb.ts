@@ -20,15 +20,20 @@ export function helpOf(verbs: readonly Verb[], example: string): string {
 	return [...told.map(({ usage, help }) => usage.padEnd(width) + help), `Example: ${example}`].join('\n');
 }
 
-/** Runs the first verb that fits, or says what there is. */
+/**
+ * Runs the first verb that fits, or says what there is.
+ * @param meant the verb in words that use none
+ */
 export async function runVerb(
 	turn: Turn,
 	command: string,
 	verbs: readonly Verb[],
 	example: string,
+	meant: (text: string) => string = (text) => text,
 ): Promise<Reply> {
+	const said = meant(turn.text);
 	for (const verb of verbs) {
-		const match = verb.pattern.exec(turn.text);
+		const match = verb.pattern.exec(said);
 		if (match !== null) return await verb.run(turn, match);
 	}
 	return listed(`I don't know "/${command} ${turn.text.slice(0, 40)}".\n${helpOf(verbs, example)}`, 'asker');

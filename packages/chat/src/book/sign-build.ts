@@ -153,6 +153,6 @@ async function signBuild(turn: Turn, words: string): Promise<Reply> {
 export const signBuildVerb: Verb = {
 	usage: 'sign build [anyway WHY]',
 	help: null,
-	pattern: /^sign\s+build(?:\s+(\S[\s\S]{0,999}))?$/i,
+	pattern: /^sign\s+(?:the\s+)?(?:whole\s+)?build(?:\s+(\S[\s\S]{0,999}))?$/i,
 	run: (turn, match) => signBuild(turn, (match[1] ?? '').trim()),
 };

@@ -370,6 +370,6 @@ export function signatureOf(entry: Entry): SheetSignature {
 /** What was typed behind the number: "reject 12 wrong length" has "wrong length". */
 function wordsOf(entry: Entry): string | null {
 	if (entry.erased) return null;
-	const words = /\d+\s+(\S[\s\S]*)$/.exec(entry.text)?.[1]?.trim();
+	const words = /\d+[\s,:]+(\S[\s\S]*)$/.exec(entry.text)?.[1]?.trim();
 	return words === undefined || words === '' ? null : words;
 }

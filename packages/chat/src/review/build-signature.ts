@@ -154,7 +154,7 @@ async function withdrawnSince(log: Log, shop: string, build: string, from: numbe
 /** What was said behind "sign build", or null. */
 export function wordsOfBuildSignature({ erased, text }: Entry): string | null {
 	if (erased) return null;
-	const words = /^sign\s+build\s+(\S[\s\S]*)$/i.exec(text.trim())?.[1] ?? '';
+	const words = /^sign\s+(?:the\s+)?(?:whole\s+)?build\s+(\S[\s\S]*)$/i.exec(text.trim())?.[1] ?? '';
 	const anyway = ANYWAY.exec(words);
 	return (anyway === null ? words : (anyway[1] ?? '')).trim() || null;
 }

@@ -43,7 +43,21 @@ const BUILD = /(?<![\w-])build\s+(?:"([^"]{1,60})"|([^\s"]{1,60}))/i;
 const BY = /(?<![\w-])by\s+(?:"([^"]{1,100})"|(<@[^<>]{1,80}>|@?\S{1,100}(?:\s+\S{1,50}){0,2}))/i;
 const QUOTED = /"([^"]{1,200})"/g;
 /** What people say around the words they look for. */
-const FILLERS = new Set(['the', 'of', 'and', 'with', 'about', 'in', 'on', 'for', 'answers', 'answer', 'all']);
+const FILLERS = new Set([
+	'the',
+	'of',
+	'and',
+	'with',
+	'about',
+	'in',
+	'on',
+	'for',
+	'answers',
+	'answer',
+	'all',
+	'me',
+	'everything',
+]);
 
 /**
  * @param usual where to look when nothing is said of it

@@ -147,15 +147,29 @@ async function noNumber(turn: Turn, word: string, value: string): Promise<Reply>
 }
 
 const numbered = (word: string) =>
-	new RegExp(`^(?:${word})\\s+#?([1-9]\\d{0,8})(?:[ \\t]+(\\S[\\s\\S]{0,999}))?$`, 'i');
+	new RegExp(`^(?:${word})\\s+(?:no\\.?\\s*|#)?([1-9]\\d{0,8})(?:[ \\t,:]+(\\S[\\s\\S]{0,999}))?$`, 'i');
 const numberOf = (match: RegExpExecArray) => Number(match[1]);
 const wordsIn = (match: RegExpExecArray) => (match[2] ?? '').trim();
 
+/** "sign all", "sign 3 and 4", "reject 3, 4 too thin": never one of them with the rest taken for a remark. */
+const several =
+	/^(sign|approve|reject|withdraw|unsign)\s+(?:all|everything)\b|^(sign|approve|reject|withdraw|unsign)\s+#?\d+(?:(?:\s*(?:,|and|&|\+)\s*|\s+)#?\d+)+(?:\s*$|(?<=(?:,|and|&|\+)\s*#?\d+)\s+(?!(?:mm|cm|m|ft|in|a|ah|v|w|kg|lb|awg)\b))/i;
+
 export const signVerbs: readonly Verb[] = [
+	{
+		usage: 'sign all',
+		help: null,
+		pattern: several,
+		run: async () =>
+			listed(
+				'Nothing was done: answers are judged one by one, each by its number. "/log review" lists what is unsigned; "/log sign build" signs the build as a whole.',
+				'asker',
+			),
+	},
 	{
 		usage: 'sign 128',
 		help: null,
-		pattern: numbered('sign'),
+		pattern: numbered('sign|approve'),
 		run: (turn, match) => sign(turn, numberOf(match), wordsIn(match)),
 	},
 	{

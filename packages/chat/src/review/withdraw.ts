@@ -74,13 +74,15 @@ export const withdrawVerbs: readonly Verb[] = [
 	{
 		usage: 'withdraw 128|build WHY',
 		help: 'a lead takes a signature back, under an answer or under the whole build',
-		pattern: /^(?:withdraw|unsign)\s+build(?:[\s,:]+(\S[\s\S]{0,999}))?$/i,
+		pattern:
+			/^(?:withdraw|unsign)\s+(?:the\s+)?(?:signature\s+(?:(?:under|of|from)\s+)?(?:the\s+)?)?build(?:[\s,:]+(\S[\s\S]{0,999}))?$/i,
 		run: (turn, match) => withdrawBuild(turn, (match[1] ?? '').trim()),
 	},
 	{
 		usage: 'withdraw 128 WHY',
 		help: null,
-		pattern: /^(?:withdraw|unsign)\s+#?([1-9]\d{0,8})(?:[\s,:]+(\S[\s\S]{0,999}))?$/i,
+		pattern:
+			/^(?:withdraw|unsign)\s+(?:the\s+)?(?:signature\s+(?:(?:under|of|from)\s+)?)?(?:no\.?\s*|#)?([1-9]\d{0,8})(?:[\s,:]+(\S[\s\S]{0,999}))?$/i,
 		run: (turn, match) => withdraw(turn, Number(match[1]), (match[2] ?? '').trim()),
 	},
 ];

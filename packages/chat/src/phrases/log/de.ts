@@ -358,4 +358,6 @@ export const german: Phrasebook = {
 	'No longer valid: rejected by {0} ({1}): {2}': 'Nicht mehr gültig: abgelehnt von {0} ({1}): {2}',
 	'No longer valid: replaced by No. {0} ({1}).': 'Nicht mehr gültig: ersetzt durch Nr. {0} ({1}).',
 	'No longer valid: replaced by No. {0}: {1}': 'Nicht mehr gültig: ersetzt durch Nr. {0}: {1}',
+	'Nothing was done: answers are judged one by one, each by its number. "/log review" lists what is unsigned; "/log sign build" signs the build as a whole.':
+		'Nichts wurde getan: Antworten werden einzeln beurteilt, jede mit ihrer Nummer. "/log review" nennt, was ohne Unterschrift ist; "/log sign build" unterschreibt den Ausbau als Ganzen.',
 };

@@ -356,4 +356,6 @@ export const spanish: Phrasebook = {
 	'No longer valid: rejected by {0} ({1}): {2}': 'Ya no vale: rechazado por {0} ({1}): {2}',
 	'No longer valid: replaced by No. {0} ({1}).': 'Ya no vale: sustituido por el n.º {0} ({1}).',
 	'No longer valid: replaced by No. {0}: {1}': 'Ya no vale: sustituido por el n.º {0}: {1}',
+	'Nothing was done: answers are judged one by one, each by its number. "/log review" lists what is unsigned; "/log sign build" signs the build as a whole.':
+		'No se ha hecho nada: las respuestas se juzgan una a una, cada cual por su número. "/log review" muestra lo que queda sin firmar; "/log sign build" firma el proyecto en su conjunto.',
 };
