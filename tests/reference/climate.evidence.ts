@@ -6,7 +6,6 @@ import { solAirC } from '../../packages/core/src/climate/sun.js';
 import { innerSurfaceC, layer, resistanceOf } from '../../packages/core/src/climate/wall.js';
 import {
 	type FuelName,
-	higherHeatingValueWhPerKg,
 	higherHeatingValueWhPerL,
 	lowerHeatingValueWhPerKg,
 	lowerHeatingValueWhPerL,
@@ -179,31 +178,39 @@ const perInch: EvidenceRow[] = (
 	ours: () => 0.0254 / materials[name].conductivityWmK / 0.17611,
 }));
 
-const kinds = {
+const byVolume = {
 	lhv_kwh_per_l: ['lower heating value of a litre', 'kWh/L', lowerHeatingValueWhPerL],
 	hhv_kwh_per_l: ['higher heating value of a litre', 'kWh/L', higherHeatingValueWhPerL],
-	lhv_kwh_per_kg: ['lower heating value of a kilogram', 'kWh/kg', lowerHeatingValueWhPerKg],
-	hhv_kwh_per_kg: ['higher heating value of a kilogram', 'kWh/kg', higherHeatingValueWhPerKg],
 } as const;
 const fuelNames: Readonly<Record<string, FuelName>> = { gasoline: 'gasoline', propane: 'propane' };
 
-const fuels: EvidenceRow[] = readTable('heat/fuel_heating_values.csv').flatMap((row) =>
-	Object.entries(kinds)
-		.filter(([column]) => row[column] !== undefined && row[column] !== '')
-		.map(([column, [label, unit, of]]) => {
-			const fuel = fuelNames[row.fuel ?? ''] ?? 'diesel';
-			return {
-				topic: 'heat',
+const fuels: EvidenceRow[] = readTable('heat/fuel_heating_values.csv')
+	.filter((row) => row.status?.startsWith('VERIFIED'))
+	.flatMap((row) => {
+		const fuel = fuelNames[row.fuel ?? ''] ?? 'diesel';
+		const common = {
+			topic: 'heat',
+			source: 'US Department of Energy, Alternative Fuels Data Center, Properties of Fuels',
+			mark: 'verified',
+			tolerance: { abs: 0.0006 },
+		} as const;
+		return [
+			...Object.entries(byVolume).map(([column, [label, unit, of]]) => ({
+				...common,
 				what: `${fuel}: ${label}`,
-				source: 'US Department of Energy, Alternative Fuels Data Center, Properties of Fuels',
-				mark: 'verified',
 				published: Number(row[column]),
 				unit,
-				tolerance: { abs: 0.0006 },
 				ours: () => of(fuel) / 1000,
-			} as const;
-		}),
-);
+			})),
+			{
+				...common,
+				what: `${fuel}: lower heating value of a kilogram`,
+				published: Number(row.lhv_kwh_per_kg),
+				unit: 'kWh/kg',
+				ours: () => lowerHeatingValueWhPerKg(fuel) / 1000,
+			},
+		];
+	});
 
 const burning: EvidenceRow[] = [
 	{

@@ -1,5 +1,6 @@
 import { type Context, type Field, type Fields, typicalLoad } from '@lugbook/core';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
+import { fits, takes } from './pair.js';
 import { readingFor } from './value.js';
 import type { Meaning, Subject } from './vocabulary.js';
 
@@ -114,7 +115,7 @@ export function readItems(
 			continue;
 		}
 		const name = fieldFor(element, item, draft, context);
-		if (name === null) continue;
+		if (name === null || isOfTopic(element, item[name] as Field, topic, context)) continue;
 		if (draft.values[name] !== undefined) close();
 		begin(element);
 		setValue(draft, name, element, item, context);
@@ -264,6 +265,12 @@ function fieldFor(element: Element, item: Fields, draft: Draft, context: Context
 	);
 	const free = fitting.find(([name]) => draft.values[name] === undefined);
 	return (free ?? fitting[0])?.[0] ?? null;
+}
+
+/** "for 4 nights": what the things of a list can't be, an input of the topic itself can. */
+function isOfTopic(element: Element, field: Field, topic: Subject, context: Context): boolean {
+	const reading = readingFor(element, field, context);
+	return reading !== null && !fits(field, reading.value) && takes(topic.fields, element, context);
 }
 
 function setValue(draft: Draft, name: string, element: Element, item: Fields, context: Context): void {

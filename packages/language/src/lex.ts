@@ -129,12 +129,15 @@ class Lexer {
 					this.#controller() ||
 					this.#converter() ||
 					this.#shortFor() ||
+					this.#pounds() ||
+					this.#thousandBtu() ||
 					this.#conductor() ||
 					this.#feetAndInches() ||
 					this.#nights() ||
 					this.#temperatureRange() ||
 					this.#number() ||
 					this.#halfNight() ||
+					this.#halfShare() ||
 					this.#half() ||
 					this.#word()
 				)
@@ -235,6 +238,42 @@ class Lexer {
 			return false;
 		if (this.#unitAfter(this.#at + 1) !== null) return false;
 		return this.#push({ type: 'word', word: 'for', start: this.#at, end: this.#at + 1 });
+	}
+
+	/** "20# cylinder": pounds, as stores of gas are named. */
+	#pounds(): boolean {
+		const match = this.#match(/^(\d{1,3}(?:\.\d)?)#(?!\s?\d)/);
+		if (match === null || this.#followsNumber()) return false;
+		const value = toBase('mass', Number(match[1]), 'lb');
+		return this.#push({
+			type: 'quantity',
+			readings: [{ kind: 'mass', symbol: 'lb', value }],
+			...this.#takeCount(),
+			range: false,
+			low: [],
+			end: this.#at + match[0].length,
+		});
+	}
+
+	/** "16k furnace", "furnace 30k": thousands of Btu/h, and said so. */
+	#thousandBtu(): boolean {
+		const match = this.#match(/^(\d{1,2}(?:\.\d)?)k(?![\p{L}\d])/u);
+		const figure = Number(match?.[1]);
+		if (match === null || figure < leastThousandBtu || this.#followsNumber()) return false;
+		const end = this.#at + match[0].length;
+		if (this.#unitAfter(end) !== null) return false;
+		const named = /^\s+(?:(?:propane|gas|lp|lpg)\s+)?(?:furnace|fire ?pit|gas heater|propane heater)\b/;
+		if (!this.#follows(/^(?:furnace|firepit)$/) && !named.test(this.#rest(end))) return false;
+		return this.#push({
+			type: 'quantity',
+			readings: [{ kind: 'power', symbol: 'Btu/h', value: toBase('power', figure * 1000, 'Btu/h') }],
+			count: null,
+			range: false,
+			low: [],
+			taken: `${figure * 1000} Btu/h`,
+			start: this.#at,
+			end,
+		});
 	}
 
 	/** Towers of powers, faculties and the like: named as unreadable, never worked out. */
@@ -450,6 +489,30 @@ class Lexer {
 		});
 	}
 
+	/** "at half load", "half the time", "half full" are 50 %, and said so. */
+	#halfShare(): boolean {
+		const match =
+			this.#match(
+				/^(?:half\s+(?:load|power|output|burn|throttle|the\s+time|of\s+the\s+time)|(?:mit\s+)?halber?\s+(?:last|leistung|kraft|stufe)|(?:die\s+)?hälfte\s+der\s+zeit|media\s+(?:carga|potencia)|(?:la\s+)?mitad\s+del\s+tiempo)(?!\p{L})/u,
+			) ??
+			this.#match(
+				/^(?:half|halb|medio|media)(?=[\s-]+(?:full|empty|voll|leer|llen[oa]|vac[ií][oa])(?!\p{L}))/u,
+			);
+		if (match === null) return false;
+		const readings = [{ kind: 'fraction', symbol: '%', value: 0.5 }] as const;
+		const end = this.#at + match[0].length;
+		return this.#push({
+			type: 'quantity',
+			readings,
+			count: null,
+			range: false,
+			low: [],
+			taken: '50 %',
+			start: this.#at,
+			end,
+		});
+	}
+
 	/** "half inch", "half an hour", "half a gallon". */
 	#half(): boolean {
 		const match = this.#match(/^(?:half|medio|media|halbe?r?)(?:\s+(?:an?|de))?[\s-]+/u);
@@ -628,6 +691,9 @@ class Lexer {
 		return this.#push({ type: 'word', word, start: this.#at, end: this.#at + word.length });
 	}
 }
+
+/** A gas furnace of fewer thousands of Btu/h is not sold; "2k" of a heater are watts. */
+const leastThousandBtu = 5;
 
 /** Shortest part of two words that were typed as one. */
 const shortestPart = 3;

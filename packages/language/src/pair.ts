@@ -1,4 +1,4 @@
-import type { Context, Field } from '@lugbook/core';
+import type { Context, Field, Fields } from '@lugbook/core';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { readingFor } from './value.js';
 import type { Subject } from './vocabulary.js';
@@ -100,7 +100,7 @@ function optionsOf(
 			// A bare number belongs only to the word right beside it.
 			if (found.value.type === 'number' && found.gap > 0) return [];
 			// "3 m of 15 mm pipe": what one input can't be, another can.
-			if (!fits(field, reading.value) && otherTakes(found.value, topic, context)) return [];
+			if (!fits(field, reading.value) && takes(topic.fields, found.value, context)) return [];
 			const behind = side === -1 && postpositive.test(word.phrase) ? 1 : 0;
 			const weight = 10 - 2 * found.gap + behind - (bare ? 3 : 0) - (fits(field, reading.value) ? 0 : 6);
 			return [{ ...found, name, reading: reading.value, note: reading.note, weight }];
@@ -125,8 +125,10 @@ function valueBeside(
 	}
 }
 
-function otherTakes(value: Element, topic: Subject, context: Context): boolean {
-	return Object.values(topic.fields).some((field) => {
+/** Whether one of these inputs, or one of the things of a list among them, can be this value. */
+export function takes(fields: Fields, value: Element, context: Context): boolean {
+	return Object.values(fields).some((field) => {
+		if (field.type.sort === 'list') return takes(field.type.item, value, context);
 		const reading = field.type.sort === 'quantity' ? readingFor(value, field, context) : null;
 		return reading !== null && fits(field, reading.value);
 	});

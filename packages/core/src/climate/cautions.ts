@@ -15,3 +15,11 @@ export const cautionBreathing =
 	'Never close the vents to save heat: people need fresh air to sleep, and stoves and heaters use it up.';
 export const cautionBackdraft =
 	'A fan that draws air out pulls fumes back down a flue: open a window before the fan while anything burns.';
+export const cautionCylinder =
+	'Gas cylinders stand upright and strapped, outside the living space or in a locker sealed from it and vented low to the outside; test every connection for leaks after each change, never with a flame, and close the valve when it is not in use.';
+export const cautionGasDetector =
+	'Fit a gas detector near the floor: propane and butane are heavier than air and gather low. At a smell of gas: valve shut, no flame, no switch, everybody out.';
+export const cautionGasFitter =
+	'A licensed gas fitter and the local code decide what may be connected, where it stands and how it is vented.';
+export const cautionLiquidFuel =
+	'Fill diesel and gasoline outside with every burner off and cold; keep them in tanks and cans made for them, outside the living space.';

@@ -19,6 +19,9 @@ export function fuelL(heatWh: number, efficiency: number, fuel: FuelName): numbe
 	return heatWh / (efficiency * lowerHeatingValueWhPerL(fuel));
 }
 
+/** Share of the lower heating value that a heater with a burner gives as heat (common practice). */
+export const burnerEfficiency = 0.8;
+
 /** Rated outputs in which heaters for vans are sold [W] (common practice). */
 export const heaterSizesW: readonly number[] = [2000, 4000, 5000, 8000];
 /** Output below which such a heater can't be turned down, as a share of its rating (common practice). */

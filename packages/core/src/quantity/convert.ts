@@ -15,6 +15,7 @@ const baseExpressions: Partial<Record<KindName, string>> = {
 	duration: 'hour',
 	flow: 'L/minute',
 	airflow: 'm^3/hour',
+	massFlow: 'kg/hour',
 	area: 'm^2',
 	irradiance: 'W/m^2',
 	irradiation: 'kW hour/m^2',

@@ -199,6 +199,16 @@ const kinds = {
 		shown: { us: ['lb'], metric: ['kg'] },
 		decimals: 1,
 	},
+	massFlow: {
+		base: 'kg/h',
+		units: [
+			u('kg/h', 'kg/hour', 'kg/h|kg/hr|kg per hour|kg an hour|kg pro stunde|kg por hora'),
+			u('g/h', 'g/hour', 'g/h|g/hr|grams per hour|grams an hour|gramm pro stunde|gramos por hora'),
+			u('lb/h', 'lb/hour', 'lb/h|lb/hr|lbs/h|lbs/hr|lb per hour|pounds per hour|pounds an hour'),
+		],
+		shown: { us: ['lb/h'], metric: ['kg/h'] },
+		decimals: 2,
+	},
 	force: {
 		base: 'N',
 		units: [
@@ -277,7 +287,7 @@ const kinds = {
 			u('min', 'minute', 'min|mins|minute|minutes|minuto|minutos|minuten|min/day'),
 			u('s', 's', 's|sec|secs|second|seconds|segundos|sekunden'),
 			u('d', 'day', 'day|days|dia|días|dias|tag|tage|tagen'),
-			u('wk', 'week', 'week|weeks'),
+			u('wk', 'week', 'week|weeks|semana|semanas|woche|wochen'),
 		],
 		shown: both('h', 'min'),
 		decimals: 1,

@@ -1,20 +1,30 @@
 import { describe, expect, test } from 'vitest';
 import { readJson, readTable } from '../../../../tests/reference/csv.js';
-import { fuels } from './fuels.js';
+import { butane, fuels } from './fuels.js';
 import { bodyHeat } from './people.js';
 import { solarAbsorptance, solarHeatGain, surfaceResistances } from './surfaces.js';
 
+const printedFuels = readTable('heat/fuel_heating_values.csv');
+
 test.each(
-	readTable('heat/fuel_heating_values.csv').map(
-		(row, index) => [(['gasoline', 'diesel', 'propane'] as const)[index] ?? 'diesel', row] as const,
-	),
+	(['gasoline', 'diesel', 'propane'] as const).map((fuel, index) => [fuel, printedFuels[index]] as const),
 )('%s: heating values are the print', (fuel, row) => {
 	expect(fuels[fuel]).toEqual({
-		lowerBtuPerGal: Number(row.lhv_btu_us_gal),
-		higherBtuPerGal: Number(row.hhv_btu_us_gal),
-		lowerBtuPerLb: Number(row.lhv_btu_lb),
-		higherBtuPerLb: Number(row.hhv_btu_lb),
+		lowerBtuPerGal: Number(row?.lhv_btu_us_gal),
+		higherBtuPerGal: Number(row?.hhv_btu_us_gal),
+		lowerBtuPerLb: Number(row?.lhv_btu_lb),
+		higherBtuPerLb: Number(row?.hhv_btu_lb),
 	});
+});
+
+test('butane: heating values are the print, and there is no other fuel', () => {
+	const row = printedFuels[3];
+	expect(row?.fuel).toBe('n-butane');
+	expect(butane).toEqual({
+		lowerBtuPerLb: Number(row?.lhv_btu_lb),
+		higherBtuPerLb: Number(row?.hhv_btu_lb),
+	});
+	expect(printedFuels).toHaveLength(4);
 });
 
 test.each(

@@ -86,6 +86,7 @@ export const budget = declareTopic({
 		'verbrauch kühlschrank 50W 24h 40%, licht 15W 5h, laptop 60W 3h',
 		'consumo diario nevera 60W 24h 40%, luces 15W 5h',
 	],
+	notFor: ['fuel'],
 	method:
 		"Power times hours times duty of each load; mains loads divided by the inverter's efficiency, with its idle draw for every hour it is on; amp-hours at the bank's class voltage. Loads without hours take those of the table of typical loads, or are asked for. Losses in cables and charging are not in it.",
 	fields,

@@ -1,7 +1,7 @@
 import { airDensityKgM3, airHeatWK } from '../climate/air.js';
 import { type Bank, bankFields, bankOf, energyText, energyWrite } from '../climate/bank.js';
 import { cautionBreathing, cautionFuelGas, cautionHeaterFire, cautionMonoxide } from '../climate/cautions.js';
-import { altitudeShare, fuelL, heaterSizesW, heaterTurndown } from '../climate/heater.js';
+import { altitudeShare, burnerEfficiency, fuelL, heaterSizesW, heaterTurndown } from '../climate/heater.js';
 import { airVolumeM3, type Box, type Fitout, type Part, shellParts } from '../climate/shell.js';
 import { boxOf, fitoutOf, shellFields, sizeFields, sizeNeed } from '../climate/van.js';
 import { writeNumber } from '../quantity/write.js';
@@ -152,7 +152,7 @@ const fields = {
 		max: 1,
 		aliases: ['efficiency', 'efficient', 'eficiencia', 'wirkungsgrad'],
 		fallback: {
-			value: (given) => (given.fuel === 'electric' ? 0.85 : 0.8),
+			value: (given) => (given.fuel === 'electric' ? 0.85 : burnerEfficiency),
 			why: 'burner heaters turn about 80 % of the lower heating value into heat; an inverter passes 85 % (practice)',
 		},
 	}),

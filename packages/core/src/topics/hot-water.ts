@@ -240,6 +240,7 @@ export const hotWater = declareTopic({
 		'hot water 4 gal 50 F to 120 F 1000 W inverter 24 V bank 200 Ah',
 		'boiler 10 L 660 W wechselrichter batterie 280 Ah 12 V',
 	],
+	notFor: ['fuel'],
 	method:
 		'Heat stored in the water (IAPWS properties), standing loss through the insulation, shower by the balance of hot and cold. A stratified tank gives about seven tenths of its content hot.',
 	fields,

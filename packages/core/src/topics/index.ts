@@ -10,6 +10,7 @@ import { charge } from './charge.js';
 import { cool } from './cool.js';
 import { drain } from './drain.js';
 import { freeze } from './freeze.js';
+import { fuel } from './fuel.js';
 import { fuse } from './fuse.js';
 import { heat } from './heat.js';
 import { hotWater } from './hot-water.js';
@@ -42,6 +43,7 @@ export const topics: readonly AnyTopic[] = [
 	cool,
 	drain,
 	freeze,
+	fuel,
 	fuse,
 	heat,
 	hotWater,

@@ -219,8 +219,8 @@ export const runtime = declareTopic({
 		'my battery do',
 	],
 	askedByQuantities: true,
-	// What gives current is no load of a bank.
-	notFor: ['charge'],
+	// What gives current is no load of a bank, and a store of fuel is none.
+	notFor: ['charge', 'fuel'],
 	examples: [
 		'4x100ah lifepo4 how long fridge 60w and fan 20w',
 		'how long will 200ah agm last with a 10A load',

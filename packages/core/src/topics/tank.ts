@@ -267,6 +267,7 @@ export const tank = declareTopic({
 		'tank sizes for 3 people 5 days',
 		'frischwasser 90 L abwasser 70 L 2 personen',
 	],
+	notFor: ['fuel'],
 	method:
 		'Water used a day by people and habits, against both tanks. What is drunk or flushed does not reach the gray tank; everything else does. Spills, rain and refills on the way are not counted.',
 	fields,

@@ -26,6 +26,7 @@ export const limitsByTopic: Readonly<Record<string, readonly Limit[]>> = {
 	cool: [least('unit', 'heatGain')],
 	drain: [most('time', 'wantedH'), least('ventMm', 'vent')],
 	freeze: [least('pad', 'padPower')],
+	fuel: [least('fuelThere', 'fuelNeeded')],
 	fuse: [least('ratedVoltage', 'systemVoltage')],
 	heat: [least('heaterOutput', 'heaterNeeded')],
 	'hot-water': [most('dayShare', 1), most('timerShare', 1)],
@@ -57,6 +58,7 @@ export const noLimitByTopic: Readonly<Record<string, string>> = {
 		'No limit: a budget adds up what is used. Whether a bank or an array carries it is a question of its own, for which its energy a day is the need.',
 	drain:
 		'No limit was told: neither in what time the tank has to be empty nor how large its vent is. The vent it needs is among the results.',
+	fuel: 'No limit was told: the days the fuel has to last, once said, are held against what is there; or the store in hand, where the days alone were said.',
 	inflate:
 		'No limit was told: with the current of the pump and the bank, the share of the bank is held against half of it. How long the pump may run before it rests is on its plate.',
 	moisture:
