@@ -93,6 +93,22 @@ export const questions: Readonly<
 		],
 		de: ['friert ein 80 L Wassertank bei -12 C ein, 60 W Heizmatte', 'wann gefriert der Tank bei -8 C'],
 	},
+	fuel: {
+		es: [
+			'cuánto dura una bombona de butano de 12,5 kg con cocina 1 h y calefacción de 4 kW 8 horas al día a -5 grados',
+			'cuánto gasoil para 7 días con calefacción de 2 kW 10 horas',
+			'cuánto propano para un fin de semana, calefacción 4 kW 8 h al 50%, cocina 1 h',
+			'basta una bombona de 5 kg para 6 días con calefacción de 4 kW 8 h',
+			'cuánto propano',
+		],
+		de: [
+			'5 kg Gasflasche, Kocher 1 h am Tag, wie viele Tage',
+			'wie viel Diesel für 7 Tage mit Standheizung 2 kW 10 h',
+			'wie lange reicht 10 L Diesel mit Heizung 2 kW',
+			'reicht eine 11 kg Flasche für 10 Tage, Heizung 4 kW 6 h bei halber Leistung und Kocher 1 h',
+			'wie viel Propan',
+		],
+	},
 	fuse: {
 		es: ['qué fusible para 20A con cable de 4 mm2 a 12 V', 'fusible de 60A para cable de 6 mm2, vale'],
 		de: ['welche Sicherung für 60A mit 16mm2 bei 24V', 'Hauptsicherung 300A für 70 mm2, 12V 300Ah LiFePO4'],

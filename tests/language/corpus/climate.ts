@@ -1,4 +1,17 @@
-import { asks, btuH, cfm, fahrenheit, ft, inch, inchMm, type Phrasing, read } from './phrasing.js';
+import {
+	asks,
+	btuH,
+	cfm,
+	days,
+	fahrenheit,
+	ft,
+	gal,
+	inch,
+	inchMm,
+	lb,
+	type Phrasing,
+	read,
+} from './phrasing.js';
 
 /** Heating, cooling, moisture and ventilation, as typed in English. */
 export const climate: readonly Phrasing[] = [
@@ -186,4 +199,58 @@ export const climate: readonly Phrasing[] = [
 	}),
 	read('roof fan 920 cfm intake 100 in2 ok?', 'vent', { airM3H: cfm(920), intakeM2: 100 * 0.0254 * 0.0254 }),
 	asks('how much ventilation do I need', ['vent', 'moisture']),
+	// fuel
+	read('how long does 20 lb of propane last with a 12k btu furnace', 'fuel', {
+		fuel: 'propane',
+		amountKg: lb(20),
+		burners: [{ powerW: btuH(12_000) }],
+		'isContent?': true,
+	}),
+	read('does an 11 lb cylinder do a weekend: cooktop 1 hr a day, heater 8 h at 50 %', 'fuel', {
+		amountKg: lb(11),
+		stay: 'weekend',
+		burners: [{ durationH: 1 }, { durationH: 8, duty: 0.5 }],
+		'inCylinder?': true,
+	}),
+	read('how many days on a 10 l diesel tank with the 5 kw heater at half load', 'fuel', {
+		fuel: 'diesel',
+		volumeL: 10,
+		burners: [{ powerW: 5000, duty: 0.5 }],
+	}),
+	read('will 2 20 lb tanks get us thru a week, furnace 16k 10 hrs 50%', 'fuel', {
+		amountKg: lb(20),
+		containers: 2,
+		stay: 'week',
+		burners: [{ powerW: btuH(16_000), durationH: 10, duty: 0.5 }],
+	}),
+	read('propane for 4 nights heater 12k btu 8 hours', 'fuel', {
+		fuel: 'propane',
+		wantedH: days(4),
+		burners: [{ powerW: btuH(12_000), durationH: 8 }],
+	}),
+	read('20# propane half full, 12k btu furnace', 'fuel', {
+		fuel: 'propane',
+		amountKg: lb(20),
+		level: 0.5,
+		burners: [{ powerW: btuH(12_000) }],
+	}),
+	read('24 gal vans tank diesel heater 5kw 10 h, days', 'fuel', {
+		mainTank: true,
+		fuel: 'diesel',
+		volumeL: gal(24),
+		burners: [{ powerW: 5000, durationH: 10 }],
+	}),
+	read('diesel heater burns 0.25 l/h, 10 l can, 8h a night', 'fuel', {
+		fuel: 'diesel',
+		volumeL: 10,
+		burners: [{ burnLMin: 0.25 / 60 }],
+		hoursPerDayH: 8,
+	}),
+	asks('how long does a propane tank last', 'fuel', { fuel: 'propane' }),
+	// a furnace's fan on a bank is no question of fuel
+	read('how long will 100ah lithium run the propane furnace fan 90w', 'runtime', {
+		unitAh: 100,
+		chemistry: 'lifepo4',
+		loads: [{ powerW: 90 }],
+	}),
 ];

@@ -359,4 +359,26 @@ export const german: readonly Phrasing[] = [
 	smallTalk('moin'),
 	declined('kann ich die sicherung überbrücken'),
 	notUnderstood('wann gibt es mittag'),
+	// fuel
+	read('5 kg flasche kocher 1 h am tag wie viele tage', 'fuel', {
+		amountKg: 5,
+		burners: [{ durationH: 1 }],
+		'inCylinder?': true,
+	}),
+	read('11kg gasflasche heizung 4kw 6h halbe leistung, wie lange', 'fuel', {
+		fuel: 'propane',
+		amountKg: 11,
+		burners: [{ powerW: 4000, durationH: 6, duty: 0.5 }],
+		'inCylinder?': true,
+	}),
+	read('wieviel diesel für 3 nächte standheizung 2kw 10h', 'fuel', {
+		fuel: 'diesel',
+		wantedH: days(3),
+		burners: [{ powerW: 2000, durationH: 10 }],
+	}),
+	read('kocher 150 g/h 1 h am tag 2 kg flasche', 'fuel', {
+		amountKg: 2,
+		burners: [{ burnKgH: 0.15, durationH: 1 }],
+		'inCylinder?': true,
+	}),
 ];

@@ -329,4 +329,21 @@ export const spanish: readonly Phrasing[] = [
 	smallTalk('hola, buenos días'),
 	declined('puedo puentear el fusible'),
 	notUnderstood('quién viene mañana'),
+	// fuel
+	read('cuánto dura una bombona de 11 kg con calefacción de 4 kW 8 horas al día', 'fuel', {
+		amountKg: 11,
+		burners: [{ powerW: 4000, durationH: 8 }],
+		'inCylinder?': true,
+	}),
+	read('cuanto gasoil para 7 dias con calefacción de 2 kW 10 horas', 'fuel', {
+		fuel: 'diesel',
+		wantedH: 168,
+		burners: [{ powerW: 2000, durationH: 10 }],
+	}),
+	read('bombona 12.5 kg butano cocina 1 hora', 'fuel', {
+		fuel: 'butane',
+		amountKg: 12.5,
+		burners: [{ durationH: 1 }],
+		'inCylinder?': true,
+	}),
 ];

@@ -41,6 +41,31 @@ describe('what a question takes from its build', () => {
 		expect(taken('charge', { chargerA: 40, unitAh: 300 })).not.toHaveProperty('unitCount');
 	});
 
+	test('burners and cylinders of the fuel it asks about, each with what its plate rates', () => {
+		const burning = changed(emptyVan, [
+			{ change: 'add', id: 'heater', kind: 'heater', values: { fuel: 'diesel', outputW: 4000 } },
+			{ change: 'add', id: 'cooktop', kind: 'cooktop', values: { fuel: 'gas' } },
+			{ change: 'add', id: 'propane', kind: 'propane', values: { contentKg: 5, count: 2 } },
+		]);
+		const of = (given: Record<string, unknown>, named: readonly string[] = []) => {
+			const topic = topicNamed('fuel');
+			if (topic === null) throw new Error('no topic fuel');
+			const borrowed = borrowFrom(burning, topic, given, named, us);
+			return Object.fromEntries(borrowed.map(({ name, value }) => [name, value]));
+		};
+		expect(of({ fuel: 'diesel', wantedH: 72 })).toEqual({
+			burners: [{ name: 'heater', powerW: 4000, rating: 'output' }],
+		});
+		expect(of({ fuel: 'propane' })).toEqual({ amountKg: 5, containers: 2, burners: [{ name: 'cooktop' }] });
+		// Two fuels aboard: which is meant has to be asked; so too what a burner that is not aboard burns.
+		expect(of({ volumeL: 10 })).toEqual({});
+		expect(of({ volumeL: 10, burners: [{ name: 'oven' }] })).toEqual({});
+		expect(of({ volumeL: 10 }, ['heater'])).toEqual({
+			fuel: 'diesel',
+			burners: [{ name: 'heater', powerW: 4000, rating: 'output' }],
+		});
+	});
+
 	test('nothing that it says itself', () => {
 		expect(taken('wire', { currentA: 40, voltageV: 24, lengthM: 5 }, ['fridge'])).toEqual({});
 	});

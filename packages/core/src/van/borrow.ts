@@ -132,6 +132,73 @@ const tankL: Find = (facts, named) => {
 	return { value: volumeL, from: [[piece.id, 'volumeL']] };
 };
 
+/** What burns fuel aboard under the names the topic knows it by, and where its power was told. */
+const burnerKinds = {
+	heater: ['heater', 'outputW'],
+	cooktop: ['cooktop', 'powerW'],
+	'water-heater': ['water heater', 'powerW'],
+} as const;
+
+/** The fuel of a piece as a store of it is named; null where it burns none that is stored in a van. */
+function storedFuel(piece: Piece): string | null {
+	const burns = word(piece, 'fuel');
+	if (burns === 'gas') return 'propane';
+	return burns === 'propane' || burns === 'diesel' || burns === 'gasoline' ? burns : null;
+}
+
+function burnersAboard(facts: Facts): readonly Piece[] {
+	return Object.keys(burnerKinds).flatMap((kind) =>
+		facts.pieces(kind).filter((piece) => storedFuel(piece) !== null),
+	);
+}
+
+/** The fuel a question of stores is about: the one all burners aboard share, or that of the piece named. */
+const fuelAboard: Find = (facts, named, given) => {
+	// A cylinder of a mass holds gas, and burners named may be any of those aboard.
+	if (given.amountKg !== undefined || given.inCylinder === true) return null;
+	const aboard = burnersAboard(facts);
+	const meant = aboard.filter(({ kind, id }) => named.includes(kind) || named.includes(id));
+	if (given.burners !== undefined && meant.length === 0) return null;
+	const pieces = meant.length > 0 ? meant : aboard;
+	const fuels = new Set(pieces.map(storedFuel));
+	const [only] = fuels;
+	if (only === undefined || only === null || fuels.size > 1) return null;
+	return { value: only, from: pieces.map((piece) => [piece.id, 'fuel'] as const) };
+};
+
+/** The burners of the fuel asked about, each with the power that was told of it. */
+const burners: Find = (facts, named, given) => {
+	const fuel =
+		typeof given.fuel === 'string'
+			? given.fuel
+			: given.amountKg !== undefined || given.inCylinder === true
+				? 'propane'
+				: fuelAboard(facts, named, given)?.value;
+	const pieces = burnersAboard(facts).filter((piece) => storedFuel(piece) === fuel);
+	const list = pieces.map((piece) => {
+		const [name, field] = burnerKinds[piece.kind as keyof typeof burnerKinds];
+		const powerW = num(piece, field);
+		// What a description tells of a heater is the heat it gives.
+		return {
+			name,
+			...(powerW === undefined ? {} : { powerW, ...(name === 'heater' ? { rating: 'output' } : {}) }),
+		};
+	});
+	if (list.length === 0) return null;
+	return {
+		value: list,
+		from: pieces.map((piece) => [piece.id, burnerKinds[piece.kind as keyof typeof burnerKinds][1]] as const),
+	};
+};
+
+/** What the gas cylinders aboard hold, where the question is about gas. */
+const cylinderOf =
+	(field: string): Find =>
+	(facts, named, given) => {
+		const isGas = given.fuel === 'propane' || given.fuel === 'butane' || given.inCylinder === true;
+		return isGas ? of('propane', field)(facts, named, given) : null;
+	};
+
 const masses: Find = (facts) => {
 	const list = weightsOf(facts).map(({ name, massKg, waterL, zone, onRoof }) => ({
 		name,
@@ -284,6 +351,12 @@ const byTopic: Readonly<Record<string, Table>> = {
 		panelW: ['always', of('solar', 'panelW')],
 		panels: ['always', of('solar', 'count')],
 	},
+	fuel: {
+		fuel: ['always', fuelAboard],
+		amountKg: ['needed', cylinderOf('contentKg')],
+		containers: ['needed', cylinderOf('count')],
+		burners: ['needed', burners],
+	},
 	tank: {
 		freshL: ['needed', of('fresh-tank', 'volumeL')],
 		grayL: ['always', of('gray-tank', 'volumeL')],
@@ -324,6 +397,7 @@ const together: readonly (readonly string[])[] = [
 	['place', 'outsideC', 'lowC'],
 	['wheelbase', 'wheelbaseM', 'insideLengthM'],
 	['chargerA', 'houseLoadA'],
+	['amountKg', 'volumeL', 'containers', 'wantedH', 'stay'],
 ];
 
 /** Of these the build gives one: another would contradict it or count it twice. */

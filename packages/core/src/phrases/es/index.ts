@@ -13,6 +13,7 @@ import { drain } from './drain.js';
 import { electricalWork } from './electrical-work.js';
 import { energyWork } from './energy-work.js';
 import { freeze } from './freeze.js';
+import { fuel } from './fuel.js';
 import { fuse } from './fuse.js';
 import { heat } from './heat.js';
 import { hotWater } from './hot-water.js';
@@ -57,6 +58,7 @@ export const spanish: Phrasebook = {
 	...electricalWork,
 	...energyWork,
 	...freeze,
+	...fuel,
 	...fuse,
 	...heat,
 	...hotWater,

@@ -1,0 +1,125 @@
+import type { Phrasebook } from '../phrasebook.js';
+
+export const fuel: Phrasebook = {
+	'How long fuel lasts, and how much a trip takes':
+		'Cuánto dura el combustible y cuánto hace falta para un viaje',
+	'how long fuel lasts, and how much a trip takes':
+		'cuánto dura el combustible y cuánto hace falta para un viaje',
+	'Gas cylinders stand upright and strapped, outside the living space or in a locker sealed from it and vented low to the outside; test every connection for leaks after each change, never with a flame, and close the valve when it is not in use.':
+		'Las botellas de gas van de pie y sujetas, fuera del habitáculo o en un cofre estanco respecto a él y ventilado al exterior por abajo; tras cada cambio comprobar la estanqueidad de cada conexión, nunca con una llama, y cerrar la válvula cuando no se usa.',
+	'Fit a gas detector near the floor: propane and butane are heavier than air and gather low. At a smell of gas: valve shut, no flame, no switch, everybody out.':
+		'Montar un detector de gas cerca del suelo: el propano y el butano pesan más que el aire y se acumulan abajo. Si huele a gas: válvula cerrada, ninguna llama, ningún interruptor, todos fuera.',
+	'A licensed gas fitter and the local code decide what may be connected, where it stands and how it is vented.':
+		'Un instalador de gas autorizado y la normativa local deciden qué se puede conectar, dónde va y cómo se ventila.',
+	'Fill diesel and gasoline outside with every burner off and cold; keep them in tanks and cans made for them, outside the living space.':
+		'Cargar diésel y gasolina al aire libre con todos los quemadores apagados y fríos; guardarlos en depósitos y bidones hechos para ello, fuera del habitáculo.',
+	burner: 'quemador',
+	burners: 'quemadores',
+	'power of the burner': 'potencia del quemador',
+	'gas burned': 'gas quemado',
+	'fuel burned': 'combustible quemado',
+	'share of full burn': 'parte de la potencia máxima',
+	'on low': 'al mínimo',
+	'at half': 'a media potencia',
+	'full power': 'a plena potencia',
+	setting: 'ajuste',
+	'what its plate rates': 'lo que indica su placa',
+	input: 'consumo calorífico',
+	output: 'potencia útil',
+	butane: 'butano',
+	'filling of one container': 'carga de un recipiente',
+	'volume of one container': 'volumen de un recipiente',
+	containers: 'recipientes',
+	'one, as no more were named': 'uno, ya que no se nombraron más',
+	'the volume is liquid, not container': 'el volumen es de líquido, no del recipiente',
+	'how full it is': 'nivel de llenado',
+	'full, as nothing was said': 'lleno, ya que no se dijo nada',
+	"from the vehicle's own tank": 'del depósito del vehículo',
+	'What burns it, with its power (Btu/h or kW) and hours a day?':
+		'¿Qué lo quema, con qué potencia (Btu/h o kW) y cuántas horas al día?',
+	'gas from a cylinder': 'gas de una botella',
+	'hours a day of what has none named': 'horas al día de lo que no las tiene indicadas',
+	overnight: 'una noche',
+	weekend: 'fin de semana',
+	'a week': 'una semana',
+	stay: 'estancia',
+	'efficiency of the burner': 'rendimiento del quemador',
+	'by input': 'por consumo calorífico',
+	'by output': 'por potencia útil',
+	'what every plate rates': 'lo que indican todas las placas',
+	'lower heating value': 'poder calorífico inferior',
+	'higher heating value': 'poder calorífico superior',
+	'heating value of the plates': 'poder calorífico de las placas',
+	'the safe side: a plate by the higher value burns less':
+		'el lado seguro: una placa según el poder superior quema menos',
+	'usable share of the tank': 'parte aprovechable del depósito',
+	'temperature of the container': 'temperatura del recipiente',
+	'How much fuel is there (lb, kg, gal, L), or how many days should it last?':
+		'¿Cuánto combustible hay (lb, kg, gal, L), o cuántos días debe durar?',
+	'Which fuel: propane, butane, diesel or gasoline?': '¿Qué combustible: propano, butano, diésel o gasolina?',
+	'a weekend of two days and nights': 'un fin de semana de dos días y noches',
+	'the usual gas of cylinders; butane gives a little less':
+		'el gas habitual de las botellas; el butano da un poco menos',
+	'energy of the fuel': 'energía del combustible',
+	'Butane is sold by its mass: how many kg (or lb) does the container hold?':
+		'El butano se vende por masa: ¿cuántos kg (o lb) carga el recipiente?',
+	'liquid gas may fill 80 % of its container; say "of propane" for liquid':
+		'el gas líquido puede llenar el 80 % del recipiente; para líquido escribir "de propano"',
+	'the pick-up of a heater ends about a quarter above the floor, so that the engine starts (practice)':
+		'la toma de un calefactor acaba a un cuarto del fondo, para que el motor arranque (práctica)',
+	'burner {0}': 'quemador {0}',
+	'How much does the {0} burn or give (Btu/h or kW)?': '¿Cuánto quema o da (Btu/h o kW): {0}?',
+	'typical burner (practice); the plate decides': 'quemador típico (práctica); decide la placa',
+	'what the plate of the {0} rates': 'lo que indica la placa: {0}',
+	'efficiency of the {0}': 'rendimiento: {0}',
+	'share of full burn of the {0}': 'parte de la potencia máxima: {0}',
+	'fuel of the {0} at full burn': 'combustible a plena potencia: {0}',
+	'energy a day: {0}': 'energía al día: {0}',
+	'fuel at full burn, by lower heating value': 'combustible a plena potencia, según el poder inferior',
+	'fuel a day': 'combustible al día',
+	'fuel that can be burned': 'combustible aprovechable',
+	'its energy, by lower heating value': 'su energía, según el poder inferior',
+	'hours at full burn': 'horas a plena potencia',
+	'hours at full burn, all on': 'horas a plena potencia, todo encendido',
+	'hours it burns': 'horas que arde',
+	'on {0} h a day': '{0} h al día',
+	'at half of full burn': 'a media potencia',
+	'{0} of burning': '{0} de combustión',
+	'{0} of {1}': '{0} de {1}',
+	'{0} of burning: {1} of {2} at {3}': '{0} de combustión: {1} de {2} a {3}',
+	'At 8 h a day that is {0}; without a stop, {1}.': 'A 8 h al día son {0}; sin parar, {1}.',
+	'plates by the higher heating value': 'placas según el poder superior',
+	'{0} such containers': '{0} recipientes así',
+	'All at full burn it lasts {0}.': 'Todo a plena potencia dura {0}.',
+	'{0}: {1} of {2}, {3} a day': '{0}: {1} de {2}, {3} al día',
+	'It lasts {0} at {1} a day.': 'Dura {0} a {1} al día.',
+	'Enough for {0}: {1} of {2} of {3}': 'Basta para {0}: {1} de {2} de {3}',
+	'{0} of {1} are needed for {2} and {3} can be burned: {4} more, or fewer hours.':
+		'Para {2} hacen falta {0} de {1} y se pueden quemar {3}: {4} más, o menos horas.',
+	'Not enough for {0}: {1} of {2} last {3}': 'No basta para {0}: {1} de {2} duran {3}',
+	'{0} needed at {1} a day.': 'Hacen falta {0} a {1} al día.',
+	'Most of it: {0}, {1} a day.': 'La mayor parte: {0}, {1} al día.',
+	'fuel for the days wanted': 'combustible para los días deseados',
+	'{0} at half of full burn': '{0} a media potencia',
+	'{0} up to {1} a day': '{0} hasta {1} al día',
+	'It takes {0} a day.': 'Consume {0} al día.',
+	'filling of one cylinder': 'carga de una botella',
+	cylinders: 'botellas',
+	'a {0} cylinder': 'una botella de {0}',
+	'{0} cylinders of {1}': '{0} botellas de {1}',
+	'{0} of {1} for {2}: {3}': '{0} de {1} para {2}: {3}',
+	'tank for it': 'depósito para ello',
+	'{0} of {1} for {2}: a tank of {3}': '{0} de {1} para {2}: un depósito de {3}',
+	'A heater without a flue fills the van with carbon monoxide and water and takes the oxygen: never sleep with it on. Use a heater with a sealed burner, air and exhaust outside.':
+		'Un calefactor sin salida de humos llena la furgoneta de monóxido de carbono y agua y consume el oxígeno: nunca dormir con él encendido. Usar uno de cámara estanca, con aire y escape al exterior.',
+	'Fuel burned aboard without a carbon-monoxide alarm can kill people in their sleep. Fit an alarm at sleeping height first.':
+		'Quemar combustible a bordo sin alarma de monóxido de carbono puede matar a quien duerme. Montar primero una alarma a la altura de dormir.',
+	'The exhaust of a generator kills: run it outside only, far from the van, its windows and its neighbours, never in a locker or under an awning.':
+		'El escape de un generador mata: usarlo solo al aire libre, lejos de la furgoneta, sus ventanas y los vecinos, nunca en un cofre ni bajo un toldo.',
+	'Butane gives no gas at {0} and below, and little just above: take propane for the cold.':
+		'El butano no da gas a {0} ni por debajo, y poco justo por encima: para el frío, propano.',
+	'In the cold, and towards its end, a small cylinder gives gas more slowly than a large heater burns it: a larger one, or two together, keeps up.':
+		'Con frío, y cuando se acaba, una botella pequeña da gas más despacio de lo que lo quema un calefactor grande: una mayor, o dos juntas, dan abasto.',
+	'The {0} is counted at full burn for all its hours. If a thermostat turns it down, name its share ("50 %").':
+		'Se cuenta a plena potencia todas sus horas: {0}. Si un termostato lo baja, indicar la parte ("50 %").',
+};
