@@ -327,7 +327,8 @@ function widest(weighed: readonly Weighed[]): readonly Weighed[] {
 	const wider = others.find(
 		(one) =>
 			one.topic.includes.includes(best.topic.name) &&
-			(fitsAsWell(one) || (isMeant(one) && !best.complete && isAskedFor(one, best))),
+			(fitsAsWell(one) ||
+				(isMeant(one) && !best.complete && one.weight >= best.weight * namedShare && isAskedFor(one, best))),
 	);
 	return wider === undefined ? weighed : [wider, ...weighed.filter((one) => one !== wider)];
 }

@@ -94,6 +94,7 @@ const burnerFields = {
 /** Words that ask for the topic and say the fuel as well. */
 export const askingWords = {
 	propane: [
+		'propane for',
 		'of propane',
 		'how much propane',
 		'propane last',
@@ -149,6 +150,7 @@ export const askingWords = {
 		'de butano',
 	],
 	diesel: [
+		'diesel for',
 		'how much diesel',
 		'of diesel',
 		'diesel last',
@@ -236,8 +238,6 @@ export const fuelFields = {
 				'diesel furnace',
 				'diesel tank',
 				'diésel',
-				'de diésel',
-				'de gasoil',
 				'gasoil',
 				'gasóleo',
 				'calefacción diésel',
@@ -352,8 +352,6 @@ export const fuelFields = {
 			'flüssiges propan',
 			'of fuel',
 			'de propano',
-			'de gasoil',
-			'de diésel',
 			'de gasolina',
 		],
 		no: ['tank of propane', 'cylinder of propane', 'tank of diesel', 'depósito de propano'],

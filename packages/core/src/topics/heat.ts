@@ -1,6 +1,7 @@
 import { airDensityKgM3, airHeatWK } from '../climate/air.js';
 import { type Bank, bankFields, bankOf, energyText, energyWrite } from '../climate/bank.js';
 import { cautionBreathing, cautionFuelGas, cautionHeaterFire, cautionMonoxide } from '../climate/cautions.js';
+import { askingWords } from '../climate/fuel-fields.js';
 import { altitudeShare, burnerEfficiency, fuelL, heaterSizesW, heaterTurndown } from '../climate/heater.js';
 import { airVolumeM3, type Box, type Fitout, type Part, shellParts } from '../climate/shell.js';
 import { boxOf, fitoutOf, shellFields, sizeFields, sizeNeed } from '../climate/van.js';
@@ -101,9 +102,22 @@ const fields = {
 	fuel: choice({
 		label: 'fuel',
 		options: {
-			diesel: ['diesel', 'diesel heater', 'gasoil', 'dieselheizung'],
-			propane: ['propane', 'propane heater', 'lpg', 'fuel gas', 'propano', 'gasheizung', 'propan'],
-			gasoline: ['gasoline', 'petrol', 'gasoline heater', 'gasolina', 'benzin'],
+			diesel: ['diesel', 'diesel heater', 'gasoil', 'dieselheizung', 'diesel tank', ...askingWords.diesel],
+			propane: [
+				'propane',
+				'propane heater',
+				'lpg',
+				'fuel gas',
+				'propano',
+				'gasheizung',
+				'propan',
+				'propane tank',
+				'propane cylinder',
+				'propane bottle',
+				'gas bottle',
+				...askingWords.propane,
+			],
+			gasoline: ['gasoline', 'petrol', 'gasoline heater', 'gasolina', 'benzin', ...askingWords.gasoline],
 			electric: ['electric', 'electric heater', 'space heater', 'eléctrico', 'elektrisch', 'heizlüfter'],
 		},
 		fallback: { value: 'diesel', why: 'the usual fuel of van heaters', confirm: true },
@@ -236,6 +250,7 @@ export const heat = declareTopic({
 		'is a 2 kW diesel heater enough: extended van, 10 F, 8000 ft altitude, 100 Ah bank',
 		'heizung langer radstand -15 C 40 mm dämmung',
 	],
+	includes: ['fuel'],
 	method:
 		'Heat through every surface by its layers, films and ribs (ISO 6946, mean of upper and lower limit), plus the air that is renewed; no sun, no people. Heater output falls with the density of the air. Steady state: warming up a cold van takes the reserve.',
 	fields,
