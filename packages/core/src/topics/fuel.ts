@@ -39,6 +39,10 @@ export const fuel = declareTopic({
 	purpose:
 		'How many hours or days a store of propane, butane, diesel or gasoline feeds the burners aboard, whether it does for a trip, or which cylinder or tank the trip takes.',
 	words: [
+		'how long will the propane last',
+		'how long does the propane last',
+		'how long will the gas last',
+		'how long will the diesel last',
 		'propane tank',
 		'propane cylinder',
 		'propane bottle',
