@@ -8,7 +8,7 @@ import { sheetRecordOf } from '../../packages/chat/src/review/sheet.js';
 import { type DemoInput, demoSheet } from '../../packages/report/gallery/records.js';
 
 /** Topics that only add up, or whose example names no need: their sheets say why there is no limit. */
-const withoutLimit = ['budget', 'drain', 'inflate', 'moisture', 'runtime', 'solar', 'vent'];
+const withoutLimit = ['budget', 'drain', 'fuel', 'inflate', 'moisture', 'runtime', 'solar', 'vent'];
 /** Of these the sheet has no figure that moves the choice to the next size: there is nothing to choose. */
 const withoutChoice = ['budget', 'fuse', 'inflate', 'short-circuit'];
 

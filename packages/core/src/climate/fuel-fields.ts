@@ -402,7 +402,7 @@ export const fuelFields = {
 		label: 'burners',
 		item: burnerFields,
 		max: 20,
-		help: 'Each with its power and hours a day: "furnace 16,000 Btu/h 8 h 50 %, cooktop 7000 Btu/h 1 h".',
+		help: 'Each with its power and hours a day: "furnace 16000 Btu/h 8 h 50 %, cooktop 7000 Btu/h 1 h".',
 		required: 'What burns it, with its power (Btu/h or kW) and hours a day?',
 	}),
 	inCylinder: flag({

@@ -258,4 +258,15 @@ export const german: Phrasebook = {
 	'Name a size to have it judged.': 'Einen Querschnitt nennen, um ihn prüfen zu lassen.',
 	'The longest run of the named size that keeps the drop.':
 		'Die längste Leitung des genannten Querschnitts, die den Spannungsfall einhält.',
+	'How many hours or days a store of propane, butane, diesel or gasoline feeds the burners aboard, whether it does for a trip, or which cylinder or tank the trip takes.':
+		'Wie viele Stunden oder Tage ein Vorrat an Propan, Butan, Diesel oder Benzin die Brenner an Bord versorgt, ob er für eine Reise reicht oder welche Flasche oder welchen Tank die Reise braucht.',
+	'What a cylinder holds when full, without its own weight.':
+		'Was eine volle Flasche enthält, ohne ihr eigenes Gewicht.',
+	'Of a propane container its whole volume: 80 % of it counts.':
+		'Bei einem Propanbehälter das ganze Volumen: davon zählen 80 %.',
+	'Each with its power and hours a day: "furnace 16000 Btu/h 8 h 50 %, cooktop 7000 Btu/h 1 h".':
+		'Jeder mit Leistung und Stunden am Tag: "Heizung 16000 Btu/h 8 h 50 %, Kocher 7000 Btu/h 1 h".',
+	'Days for which the fuel has to last.': 'Tage, für die der Brennstoff reichen muss.',
+	'Of what is rated by its output, by the lower heating value.':
+		'Für das, was nach der abgegebenen Leistung bemessen ist, bezogen auf den Heizwert.',
 };

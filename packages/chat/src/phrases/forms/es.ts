@@ -258,4 +258,15 @@ export const spanish: Phrasebook = {
 	'Name a size to have it judged.': 'Di una sección para que se juzgue.',
 	'The longest run of the named size that keeps the drop.':
 		'El tramo más largo de la sección dicha que respeta la caída.',
+	'How many hours or days a store of propane, butane, diesel or gasoline feeds the burners aboard, whether it does for a trip, or which cylinder or tank the trip takes.':
+		'Cuántas horas o días una reserva de propano, butano, diésel o gasolina alimenta los quemadores de a bordo, si basta para un viaje, o qué botella o depósito requiere el viaje.',
+	'What a cylinder holds when full, without its own weight.':
+		'Lo que contiene una botella llena, sin su propio peso.',
+	'Of a propane container its whole volume: 80 % of it counts.':
+		'De un recipiente de propano, todo su volumen: cuenta el 80 %.',
+	'Each with its power and hours a day: "furnace 16000 Btu/h 8 h 50 %, cooktop 7000 Btu/h 1 h".':
+		'Cada uno con su potencia y horas al día: "calefacción 16000 Btu/h 8 h 50 %, cocina 7000 Btu/h 1 h".',
+	'Days for which the fuel has to last.': 'Días que debe durar el combustible.',
+	'Of what is rated by its output, by the lower heating value.':
+		'De lo que se indica por su potencia útil, según el poder inferior.',
 };
