@@ -87,27 +87,6 @@ const fields = {
 		yes: ['critical', 'sensitive'],
 		no: ['non-critical', 'noncritical', 'non critical', 'not critical', 'not important', 'uncritical'],
 	}),
-	supply: choice({
-		label: 'kind of supply',
-		options: {
-			dc: ['DC', 'battery', '12v system', 'gleichstrom', 'corriente continua'],
-			mains: [
-				'mains',
-				'AC',
-				'shore',
-				'shore power',
-				'shoreline',
-				'household',
-				'extension cord',
-				'extension lead',
-				'verlängerungskabel',
-				'alargadera',
-				'netzstrom',
-				'landstrom',
-				'corriente alterna',
-			],
-		},
-	}),
 	load: text({
 		label: 'load',
 		words: [
@@ -164,6 +143,27 @@ const fields = {
 			'luces',
 			'licht',
 		],
+	}),
+	supply: choice({
+		label: 'kind of supply',
+		options: {
+			dc: ['DC', 'battery', '12v system', 'gleichstrom', 'corriente continua'],
+			mains: [
+				'mains',
+				'AC',
+				'shore',
+				'shore power',
+				'shoreline',
+				'household',
+				'extension cord',
+				'extension lead',
+				'verlängerungskabel',
+				'alargadera',
+				'netzstrom',
+				'landstrom',
+				'corriente alterna',
+			],
+		},
 	}),
 	efficiency: quantity({
 		label: 'efficiency',
