@@ -91,6 +91,14 @@ describe.each(DIALECTS)('finding in the log ($title)', (dialect) => {
 		expect(await found('asked of the lead', heron)).toEqual([4]);
 		expect(await found('unsigned', heron)).toEqual([replaced, 4]);
 		expect(await found('unsigned wire', heron)).toEqual([4]);
+		// Who decided, not who asked: No. 2 is Sam's question.
+		expect(await found('rejected by Kim', heron)).toEqual([2]);
+		expect(await found('answers signed by me', heron)).toEqual([1]);
+		expect(await found('rejected by Sam', heron)).toEqual([]);
+		expect(await shop.say(kim, '/log show rejected by Sam', heron)).toContain(
+			'rejected by Sam, build "heron": none',
+		);
+		expect(await found('by Sam rejected', heron)).toEqual([2]);
 		const list = await shop.tell(kim, '/log show', heron);
 		const struck = list.parts.filter((part) => part.struck === true).map(({ text }) => text);
 		expect(struck).toHaveLength(2);

@@ -106,9 +106,15 @@ export async function reviewOf(log: Log, entry: Entry): Promise<Review> {
 /**
  * Numbers of all answers that are or were in a state of review, newest first: their acts are few, and lead to them
  * however many answers there are.
+ * @param personId whose acts alone count; everybody's unless said
  * @returns null where the acts are more than can be gone through at once
  */
-export async function answersOnceIn(log: Log, shop: string, state: SheetState): Promise<number[] | null> {
+export async function answersOnceIn(
+	log: Log,
+	shop: string,
+	state: SheetState,
+	personId?: string,
+): Promise<number[] | null> {
 	const kinds = actsFor[state];
 	const about: FindOptions =
 		kinds === undefined ? { replaces: 'any', kinds: ['exchange'] } : { kinds: [...kinds] };
@@ -118,6 +124,7 @@ export async function answersOnceIn(log: Log, shop: string, state: SheetState): 
 	do {
 		const page: { entries: Entry[]; next: string | null } = await log.find(shop, {
 			...about,
+			personId,
 			limit: LIMITS.pageEntries,
 			cursor,
 		});

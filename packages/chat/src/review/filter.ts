@@ -13,6 +13,8 @@ export interface Filter {
 	readonly scope: Scope;
 	readonly topic: string | null;
 	readonly person: { readonly id: string; readonly name: string } | null;
+	/** what the person did: asked the question, or signed or rejected the answer ("rejected by Kim") */
+	readonly did: 'asked' | 'decided';
 	readonly span: Span;
 	/** where an answer stands in review, or what became of the question; null for any answer */
 	readonly state: FilterState | null;
@@ -41,6 +43,7 @@ const EVERYWHERE = /(?<![\w-])(?:everywhere|all builds)(?![\w-])/i;
 /** "build heron", "build \"grey heron\"" */
 const BUILD = /(?<![\w-])build\s+(?:"([^"]{1,60})"|([^\s"]{1,60}))/i;
 const BY = /(?<![\w-])by\s+(?:"([^"]{1,100})"|(<@[^<>]{1,80}>|@?\S{1,100}(?:\s+\S{1,50}){0,2}))/i;
+const DECIDED = /(?<![\w-])(?:signed|rejected)\s+$/i;
 const QUOTED = /"([^"]{1,200})"/g;
 /** What people say around the words they look for. */
 const FILLERS = new Set([
@@ -79,8 +82,10 @@ export async function filterOf(
 	const named = take(BUILD);
 	const build = (named?.[1] ?? named?.[2])?.trim().toLowerCase();
 	let person: Filter['person'] = null;
+	let did: Filter['did'] = 'asked';
 	const by = BY.exec(rest);
 	if (by !== null) {
+		if (DECIDED.test(rest.slice(0, by.index))) did = 'decided';
 		const found = await personSaid(log, shop, personId, by);
 		if (typeof found === 'string') return found;
 		person = found.person;
@@ -110,6 +115,7 @@ export async function filterOf(
 		scope: build !== undefined ? { build } : everywhere ? 'everywhere' : usual,
 		topic,
 		person,
+		did,
 		span,
 		state: state === undefined ? null : (statesBy[state] as FilterState),
 		words,
@@ -141,13 +147,12 @@ async function personSaid(
 }
 
 /** The filter in words that are read as the same filter again, on any later day: for the button of the next page. */
-export function filterText({ scope, topic, person, span, state, words }: Filter): string {
+export function filterText({ scope, topic, person, did, span, state, words }: Filter): string {
+	const who = person === null ? '' : `by "${person.id}"`;
 	return [
 		scope === 'here' ? '' : scope === 'everywhere' ? scope : `build "${scope.build.replaceAll('"', '')}"`,
 		topic ?? '',
-		person === null ? '' : `by "${person.id}"`,
-		spanText(span),
-		state ?? '',
+		...(did === 'decided' ? [spanText(span), `${state} ${who}`] : [who, spanText(span), state ?? '']),
 		...words.map((word) => `"${word}"`),
 	]
 		.filter((part) => part !== '')
@@ -155,9 +160,10 @@ export function filterText({ scope, topic, person, span, state, words }: Filter)
 }
 
 /** The filter as a title shows it. */
-export function filterTitle({ scope, topic, person, span, state, words }: Filter): string {
-	const what = [state, topic, words.map((word) => `"${word}"`).join(' ')].filter(Boolean).join(' ');
-	const who = person === null ? '' : ` by ${person.name}`;
+export function filterTitle({ scope, topic, person, did, span, state, words }: Filter): string {
+	const told = person !== null && did === 'decided' ? `${state} by ${person.name}` : state;
+	const what = [told, topic, words.map((word) => `"${word}"`).join(' ')].filter(Boolean).join(' ');
+	const who = person === null || did === 'decided' ? '' : ` by ${person.name}`;
 	const when = spanText(span) === '' ? '' : `, ${spanText(span)}`;
 	const where =
 		scope === 'here' ? 'this channel' : scope === 'everywhere' ? 'all builds' : `build "${scope.build}"`;

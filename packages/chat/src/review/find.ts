@@ -1,7 +1,7 @@
 /** "/log show ..." and "/log more ...": answers of the log by build, topic, person, day, words and state, a page at a time. */
 
 import { topicNamed, topics } from '@lugbook/core';
-import type { Entry, FindOptions } from '@lugbook/log';
+import type { Entry, FindOptions, Log } from '@lugbook/log';
 import type { SheetState } from '@lugbook/report';
 import type { AnswerStatus } from '../answer.js';
 import { exchangeOf } from '../memory.js';
@@ -67,23 +67,24 @@ const statuses: Partial<Record<FilterState, readonly AnswerStatus[]>> = {
 
 async function pageOf(
 	turn: Turn,
-	{ scope, topic, person, span, state, words }: Filter,
+	{ scope, topic, person, did, span, state, words }: Filter,
 	below: number | null,
 ): Promise<{ found: { entry: Entry; review: Review }[]; next: number | null; looked: number }> {
 	const { log, incoming } = turn;
 	const found: { entry: Entry; review: Review }[] = [];
 	const isFolded = state !== null && !(state in statuses);
+	const [asker, decider] = did === 'asked' ? [person, null] : [null, person];
 	const answers: FindOptions = {
 		...(scope === 'everywhere' ? {} : scope === 'here' ? { channel: incoming.channel } : scope),
 		...(topic === null ? {} : { topic }),
-		...(person === null ? {} : { personId: person.id }),
+		...(asker === null ? {} : { personId: asker.id }),
 		...(span.from === null ? {} : { from: span.from }),
 		...(span.to === null ? {} : { to: span.to }),
 		...(words.length === 0 ? {} : { words: words.join(' ') }),
 		kinds: ['exchange'],
 		states: (state === null ? undefined : statuses[state]) ?? ['answered'],
 	};
-	const once = isOnceDecided(state) ? await answersOnceIn(log, incoming.shop, state) : null;
+	const once = isOnceDecided(state) ? await answersOnceIn(log, incoming.shop, state, decider?.id) : null;
 	const pages =
 		once === null
 			? everyPage(turn, { ...answers, limit: isFolded ? LOOK : PAGE }, below)
@@ -98,6 +99,7 @@ async function pageOf(
 		for (const entry of entries) {
 			const review = reviews.get(entry.number) as Review;
 			if (isFolded && !isIn(state, review)) continue;
+			if (decider !== null && !(await hasDecided(log, entry, review, decider.id))) continue;
 			// One more than fits would stand on the next page: the page ends before it.
 			if (found.length === PAGE) return { found, next: found.at(-1)?.entry.number ?? 1, looked };
 			found.push({ entry, review });
@@ -152,6 +154,18 @@ function isOnceDecided(state: FilterState | null): state is SheetState & FilterS
 function isIn(state: FilterState, review: Review): boolean {
 	if (state !== 'unsigned') return review.state === state;
 	return review.state !== 'signed' && stands(review);
+}
+
+/** Whether the last decision about an answer is the person's. */
+async function hasDecided(
+	log: Log,
+	entry: Entry,
+	{ signatures }: Review,
+	personId: string,
+): Promise<boolean> {
+	const last = signatures.findLast(({ act }) => act === 'signed' || act === 'rejected');
+	if (last === undefined || last.entry === null) return false;
+	return (await log.entry(entry.shop, last.entry))?.personId === personId;
 }
 
 async function showEntry(turn: Turn, number: number): Promise<Reply> {
