@@ -7,6 +7,7 @@ import { german } from './corpus/german.js';
 import { heldOutEnglish, heldOutMetric } from './corpus/held-out.js';
 import { type Judged, judge, report } from './corpus/judge.js';
 import { mendedEnglish, mendedMetric } from './corpus/mended.js';
+import { oneHandedEnglish, oneHandedMetric } from './corpus/one-handed.js';
 import type { Phrasing } from './corpus/phrasing.js';
 import { spanish } from './corpus/spanish.js';
 import { talk } from './corpus/talk.js';
@@ -28,8 +29,9 @@ const english = [
 	...talk,
 	...mendedEnglish,
 	...tiredEnglish,
+	...oneHandedEnglish,
 ];
-const metric = [...spanish, ...german, ...mendedMetric, ...tiredSpanish, ...tiredGerman];
+const metric = [...spanish, ...german, ...mendedMetric, ...tiredSpanish, ...tiredGerman, ...oneHandedMetric];
 
 async function judgeAll(phrasings: readonly Phrasing[], region: 'us' | 'eu'): Promise<Judged[]> {
 	const judged: Judged[] = [];

@@ -5,6 +5,12 @@ import { days, fahrenheit, ft, gal, inchMm } from './corpus/phrasing.js';
 export const tiredChains: readonly Chain[] = [
 	chain(
 		'wire',
+		['15a 12v 18ft', { currentA: 15, voltageV: 12, lengthM: ft(18) }],
+		['no i meant 20 ft', { lengthM: ft(20) }],
+		['n the fuse?', 'about'],
+	),
+	chain(
+		'wire',
 		['wire 30a 12v 12ft', { currentA: 30, voltageV: 12, lengthM: ft(12) }],
 		['no 24v', { voltageV: 24 }],
 		['sry 20 ft', { lengthM: ft(20) }],

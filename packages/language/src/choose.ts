@@ -36,15 +36,56 @@ export function rankTopics(table: PhraseTable, topics: readonly AnyTopic[], mess
 			.flatMap((element) => (element.type === 'phrase' ? element.meanings : []))
 			.flatMap((meaning) => (meaning.means === 'topic' ? [meaning.topic] : [])),
 	);
+	const ends = endsOfRun(table.elements(null), topics);
 	const isOther = (topic: AnyTopic) => topic.notFor.some((name) => asked.has(name));
 	return topics
-		.map((topic) => candidateOf(table.elements(topic.name), topic, message))
+		.map((topic) => candidateOf(table.elements(topic.name), topic, message, ends))
 		.map((one) => (isOther(one.topic) ? { ...one, score: one.score - otherWeight } : one))
 		.filter((candidate) => candidate.score > 0)
 		.sort((a, b) => b.score - a.score);
 }
 
-function candidateOf(elements: readonly Element[], topic: AnyTopic, message: string): Candidate {
+/** What begins the way of a cable, and what its other end. */
+const begins = /^(?:from|between|von|vom|zwischen|de|del|desde|entre)$/;
+const goesTo = /^(?:to|and|zu|zur|zum|nach|und|a|al|hasta|y)$/;
+
+/**
+ * Places in the message where the two ends of a cable are named: "cable from the solar controller to the battery" asks
+ * about neither.
+ */
+function endsOfRun(elements: readonly Element[], topics: readonly AnyTopic[]): readonly Element[] {
+	const wiring = new Set(topics.filter(({ system }) => system === 'wiring').map(({ name }) => name));
+	const isRun = (element: Element) =>
+		element.type === 'conductor' ||
+		(element.type === 'phrase' &&
+			element.meanings.some((meaning) => meaning.means === 'topic' && meaning.topic === 'wire'));
+	if (!elements.some(isRun)) return [];
+	const start = elements.findIndex((element) => element.type === 'phrase' && begins.test(element.phrase));
+	if (start < 0) return [];
+	const to = elements.findIndex(
+		(element, index) =>
+			index > start && index <= start + 5 && element.type === 'phrase' && goesTo.test(element.phrase),
+	);
+	if (to < 0) return [];
+	const isEnd = (element: Element) =>
+		element.type === 'phrase' &&
+		!element.meanings.some((meaning) => meaning.means === 'topic' && wiring.has(meaning.topic));
+	return elements.filter((element, index) => index > start && index <= to + 2 && isEnd(element));
+}
+
+/** To the topics of other systems such a word asks for nothing. */
+function isEndFor(element: Element, topic: AnyTopic, ends: readonly Element[]): boolean {
+	return (
+		topic.system !== 'wiring' && ends.some((end) => end.start <= element.start && element.end <= end.end)
+	);
+}
+
+function candidateOf(
+	elements: readonly Element[],
+	topic: AnyTopic,
+	message: string,
+	ends: readonly Element[],
+): Candidate {
 	// A marking of the trade ("LT225/75R16") points to the topic that reads it.
 	let score = 2 * new Set(markingsIn(topic.fields, message).map(({ name }) => name)).size;
 	const counted = new Set<string>();
@@ -55,6 +96,7 @@ function candidateOf(elements: readonly Element[], topic: AnyTopic, message: str
 			const meanings = meaningsFor(element, topic.name);
 			if (meanings.length === 0 || counted.has(element.phrase)) continue;
 			counted.add(element.phrase);
+			if (isEndFor(element, topic, ends)) continue;
 			score += wordWeight(element, meanings.some((one) => one.means === 'topic') ? meanings : null);
 		} else if (element.type === 'quantity') {
 			const fits = element.readings.some((reading) => kinds.has(reading.kind));
@@ -67,14 +109,19 @@ function candidateOf(elements: readonly Element[], topic: AnyTopic, message: str
 			score += element.kinds.some((kind) => kinds.has(kind)) ? 1 : 0;
 		} else if (element.type === 'conductor') {
 			met.add('conductor');
-			score += hasSort(topic.fields, 'conductor') ? 1 : -0.5;
+			// A size that was named is to be judged or protected: a topic that can't place it was hardly asked.
+			score += hasSort(topic.fields, 'conductor') ? 1 : -2;
 		}
 	}
 	if (score <= 0) return { topic, score, named: false };
 	const total = score + neededBonus(topic, met);
 	const named =
 		(topic.askedByQuantities && (topic.needs.length - waivable(topic).length < 2 || hasNeeds(topic, met))) ||
-		elements.some((element) => meaningsFor(element, topic.name).some((one) => one.means === 'topic'));
+		elements.some(
+			(element) =>
+				!isEndFor(element, topic, ends) &&
+				meaningsFor(element, topic.name).some((one) => one.means === 'topic'),
+		);
 	// Quantities alone fit many topics; only some are asked for so.
 	return { topic, score: named ? total : total * unnamedShare, named };
 }

@@ -1,5 +1,6 @@
 import { type Context, type Field, type FieldValue, findPlaces } from '@lugbook/core';
-import { type Element, isFiller, meaningsFor } from './elements.js';
+import { drawOfCooling, isAirConditioner } from './cooling.js';
+import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { readItems } from './items.js';
 import type { QuantityToken } from './lex.js';
 import { wholeMarkings } from './markings.js';
@@ -53,6 +54,8 @@ class Filler {
 	readonly #claimed = new Set<Element>();
 	/** the field each value went to */
 	readonly #wentTo = new Map<Element, string>();
+	/** inputs that a marking told, which no word beside another value names again */
+	readonly #fromMarkings = new Set<string>();
 	readonly #notes: string[] = [];
 	readonly #uncounted: string[] = [];
 	readonly #doubts: Conflict[] = [];
@@ -70,10 +73,15 @@ class Filler {
 		this.#place();
 		this.#words();
 		this.#ranges();
+		this.#marked();
+		this.#each();
+		this.#together();
+		this.#ofBatteries();
 		this.#aliased();
 		this.#items();
 		this.#unaliased();
 		this.#alternating();
+		this.#cooling();
 		this.#lengthsAsSaid();
 		const given: Given[] = [];
 		const conflicts: Conflict[] = [];
@@ -244,8 +252,12 @@ class Filler {
 
 	/** Values that a word beside them names: "fresh 30 gal", "30 gal fresh", "2 people", "drop 3". */
 	#aliased(): void {
-		const pairs = pairWords(this.#elements, this.#topic, this.#context, (element) =>
-			this.#claimed.has(element),
+		const pairs = pairWords(
+			this.#elements,
+			this.#topic,
+			this.#context,
+			(element) => this.#claimed.has(element),
+			this.#fromMarkings,
 		);
 		for (const { value, name, reading, note } of pairs) {
 			this.#claimed.add(value);
@@ -296,6 +308,162 @@ class Filler {
 			values: [mains, '12 V'].map((said) => ({ value: Number.parseInt(said, 10), said })),
 			question: `Is "${this.#said(word)}" fed from the mains (${mains}), or is it a 12 V air conditioner?`,
 		});
+	}
+
+	/** "75/15" of a controller: its volts and its amperes, whatever else is free for such values. */
+	#marked(): void {
+		for (const element of this.#elements) {
+			if (element.type !== 'quantity' || element.of === undefined) continue;
+			for (const { kind, value } of element.readings) {
+				const name = `${element.of}${kind === 'voltage' ? 'V' : 'A'}`;
+				const type = this.#topic.fields[name]?.type;
+				if (type?.sort !== 'quantity' || type.kind !== kind || this.#values.has(name)) continue;
+				this.#set(name, value, this.#said(element));
+				this.#fromMarkings.add(name);
+				this.#claimed.add(element);
+				this.#wentTo.set(element, name);
+			}
+		}
+	}
+
+	/** The one current or power of what a run feeds, where the topic has no list of loads. */
+	#loadField(element: Element): 'currentA' | 'powerW' | null {
+		const { fields } = this.#topic;
+		if (fields.load?.type.sort !== 'text' || element.type !== 'quantity' || this.#claimed.has(element))
+			return null;
+		const names = ['currentA', 'powerW'] as const;
+		return names.find((name) => readingOf(element, fields[name]) !== null) ?? null;
+	}
+
+	#namesLoad(element: Element | undefined): boolean {
+		return (
+			element !== undefined &&
+			meaningsFor(element, this.#topic.name).some(
+				(meaning) => meaning.means === 'text' && meaning.field === 'load',
+			)
+		);
+	}
+
+	/** "8 puck lights 3 W each": what all of them draw together. */
+	#each(): void {
+		for (const [index, word] of this.#elements.entries()) {
+			if (word.type !== 'phrase' || !eachOf.test(word.phrase)) continue;
+			const value = this.#elements[index - 1];
+			const name = value === undefined ? null : this.#loadField(value);
+			if (value?.type !== 'quantity' || name === null || value.count !== null) continue;
+			const before = this.#elements.slice(Math.max(0, index - 5), index - 1);
+			const many = before.findLast((one) => one.type === 'number' && !this.#claimed.has(one));
+			if (many?.type !== 'number' || !Number.isInteger(many.value) || many.value < 2 || many.value > 200)
+				continue;
+			this.#setTogether(name, [{ element: value, times: many.value }], many, word);
+			this.#claimed.add(many);
+			this.#claimed.add(word);
+		}
+	}
+
+	/**
+	 * "Fan 3 A, fridge 5 A, pump 7 A on one fuse": what hangs on one conductor draws the sum. A fuse is for all that is
+	 * named with it; a wire only where it is said to feed them together.
+	 */
+	#together(): void {
+		const loads: { readonly element: QuantityToken; readonly times: number }[] = [];
+		const kinds = new Set<string>();
+		let name: Element | null = null;
+		let waiting: QuantityToken | null = null;
+		let first: Element | null = null;
+		for (const element of this.#elements) {
+			const kind = this.#loadField(element);
+			if (element.type === 'quantity' && kind !== null) {
+				waiting = name === null ? element : null;
+				if (name === null) continue;
+				first ??= name;
+				kinds.add(kind);
+				loads.push({ element, times: element.count ?? 1 });
+				name = null;
+			} else if (this.#namesLoad(element)) {
+				if (waiting !== null) {
+					first ??= waiting;
+					const own = this.#loadField(waiting);
+					if (own !== null) kinds.add(own);
+					loads.push({ element: waiting, times: waiting.count ?? 1 });
+					waiting = null;
+				} else name = element;
+			} else if (isBreak(element) || (element.type !== 'phrase' && element.type !== 'unknown')) {
+				name = null;
+				waiting = null;
+			}
+		}
+		const [kind] = kinds;
+		const last = loads.at(-1)?.element;
+		if (loads.length < 2 || kinds.size !== 1 || first === null || last === undefined) return;
+		if (this.#topic.name !== 'fuse' && !onOne.test(this.#message.toLowerCase())) return;
+		this.#setTogether(kind as 'currentA' | 'powerW', loads, first, last);
+	}
+
+	#setTogether(
+		name: 'currentA' | 'powerW',
+		loads: readonly { readonly element: QuantityToken; readonly times: number }[],
+		from: Element,
+		to: Element,
+	): void {
+		const field = this.#topic.fields[name] as Field;
+		let sum = 0;
+		for (const { element, times } of loads) {
+			sum += times * (readingOf(element, field) ?? 0);
+			this.#claimed.add(element);
+			this.#wentTo.set(element, name);
+		}
+		const said = this.#said(from, to);
+		const rounded = Math.round(sum * 1000) / 1000;
+		this.#set(name, rounded, said);
+		const total = `${rounded} ${name === 'currentA' ? 'A' : 'W'}`;
+		this.#notes.push(`"${said}" is taken as ${total}.`);
+	}
+
+	/** "2 batteries of 100", "2 baterías de 100": the trade names them by their ampere-hours. */
+	#ofBatteries(): void {
+		const field = this.#topic.fields.unitAh;
+		if (field === undefined) return;
+		for (const [index, element] of this.#elements.entries()) {
+			if (element.type !== 'number' || element.value < leastNamedAh || this.#claimed.has(element)) continue;
+			const [things, of] = this.#elements.slice(Math.max(0, index - 2), index);
+			const counts =
+				things !== undefined &&
+				of?.type === 'phrase' &&
+				/^(?:of|de|von|zu|mit|à)$/.test(of.phrase) &&
+				meaningsFor(things, this.#topic.name).some(
+					(meaning) => meaning.means === 'alias' && meaning.field === 'unitCount',
+				);
+			const reading = counts ? readingFor(element, field, this.#context) : null;
+			if (reading === null || this.#values.has('unitAh')) continue;
+			this.#set('unitAh', reading.value, this.#said(element));
+			this.#claimed.add(element);
+			if (reading.note !== null) this.#notes.push(reading.note);
+		}
+	}
+
+	/** "13,500 Btu ac": the heat that an air conditioner moves is not what it draws; a burner's is nothing the wire carries. */
+	#cooling(): void {
+		const field = this.#topic.fields.powerW;
+		const powers = this.#values.get('powerW');
+		if (field === undefined || this.#topic.fields.load === undefined || powers === undefined) return;
+		const written = this.#elements.find(
+			(element) =>
+				element.type === 'quantity' &&
+				element.readings.some(({ kind, symbol }) => kind === 'power' && symbol === 'Btu/h') &&
+				powers.some(({ said }) => said === this.#said(element)),
+		);
+		if (written === undefined) return;
+		const said = this.#said(written);
+		const load = this.#values.get('load')?.[0]?.value;
+		if (typeof load === 'string' && isAirConditioner(load)) {
+			const drawn = drawOfCooling(powers[0]?.value as number, said);
+			this.#values.set('powerW', [{ value: drawn.powerW, said }]);
+			this.#notes.push(drawn.note);
+			return;
+		}
+		this.#values.delete('powerW');
+		this.#claimed.delete(written);
 	}
 
 	#items(): void {
@@ -438,13 +606,16 @@ class Filler {
 	#firstFree(fits: (field: Field, name: string) => boolean): string | null {
 		return (
 			Object.entries(this.#topic.fields).find(
-				([name, field]) => fits(field, name) && !this.#values.has(name),
+				([name, field]) => !field.meta.onlyNamed && fits(field, name) && !this.#values.has(name),
 			)?.[0] ?? null
 		);
 	}
 
 	#lastOf(fits: (field: Field) => boolean): string | null {
-		return Object.entries(this.#topic.fields).find(([, field]) => fits(field))?.[0] ?? null;
+		return (
+			Object.entries(this.#topic.fields).find(([, field]) => !field.meta.onlyNamed && fits(field))?.[0] ??
+			null
+		);
 	}
 
 	/** Typed lengths are one way unless the text says otherwise; which was taken is said. */
@@ -465,6 +636,20 @@ class Filler {
 			this.#notes.push('The length was given there and back: half of it is the one-way length.');
 		}
 	}
+}
+
+const eachOf = /^(?:each|apiece|a piece|je|jeweils|pro stück|cada una?)$/;
+/** Loads that one conductor feeds together. */
+const onOne =
+	/\b(?:on|from|off|with|over|through)\s+(?:one|a single|the same|1)\b|\b(?:same|one|single|shared?|common)\s+(?:wire|run|cable|circuit|feed|line|fuse|pair)\b|\btogether\b|\bshar(?:e|es|ed|ing)\b|\bdaisy|\bzusammen\b|\bgemeinsam|\bein(?:er|em|e)?\s+(?:kabel|leitung|sicherung)\b|\bjuntos?\b|\bmismo\s+cable\b|\bun solo\b/;
+/** A bare figure behind "batteries of" is of ampere-hours from here on. */
+const leastNamedAh = 20;
+
+/** A quantity as a field would take it, as it is written. */
+function readingOf(element: QuantityToken, field: Field | undefined): number | null {
+	if (field?.type.sort !== 'quantity') return null;
+	const { kind } = field.type;
+	return element.readings.find((one) => one.kind === kind && one.symbol !== 'Btu/h')?.value ?? null;
 }
 
 /** Behind such words stands the value that no longer holds. */

@@ -1,4 +1,5 @@
 import { type Context, type Field, type Fields, typicalLoad } from '@lugbook/core';
+import { drawOfCooling, isAirConditioner } from './cooling.js';
 import { type Element, isBreak, isFiller, meaningsFor } from './elements.js';
 import { fits, takes } from './pair.js';
 import { readingFor } from './value.js';
@@ -45,6 +46,7 @@ export function readItems(
 		.map(([name]) => name);
 	const countName = Object.entries(item).find(([, field]) => field.type.sort === 'count')?.[0] ?? null;
 	const drafts: Draft[] = [];
+	const notesOfItems: string[] = [];
 	let draft = newDraft();
 	let pendingCount: { value: number; element: Element } | null = null;
 
@@ -68,6 +70,11 @@ export function readItems(
 			close();
 			continue;
 		}
+		if (element.type === 'mark' && /[?:.!]/.test(element.mark) && !draft.hasValue) {
+			// "volts at the fridge? batt 6 ft ...": what was asked is none of the things.
+			draft = newDraft();
+			continue;
+		}
 		if (element.type === 'phrase' && /^(?:for|para|für)$/.test(element.phrase) && isFiller(element)) {
 			// "inverter for a 1500 W cooktop": what stands before it asks, and is none of the things.
 			if (!draft.hasValue && asksFor(draft, topic.name)) draft = newDraft();
@@ -85,7 +92,14 @@ export function readItems(
 			const owns = elements[index - 1] !== undefined && elements[index - 1] === draft.lastValue;
 			if (asName !== undefined && owns && !draft.hasKnownName && !isBeside(elements, draft))
 				draft.words.length = 0;
-			if (asName !== undefined && draft.hasValue && !goesOn && (draft.hasKnownName || draft.words.length > 0))
+			const isSecond = draft.next || isUnended(draft, names);
+			if (
+				asName !== undefined &&
+				draft.hasValue &&
+				!goesOn &&
+				!isSecond &&
+				(draft.hasKnownName || draft.words.length > 0)
+			)
 				close();
 			begin(element);
 			applyWords(draft, inner, element, names, goesOn);
@@ -93,12 +107,22 @@ export function readItems(
 			if (asName !== undefined) draft.lastName = element;
 			continue;
 		}
-		if (element.type === 'unknown' && element.elsewhere) continue;
+		if (element.type === 'unknown' && element.elsewhere) {
+			// Where the topic has no night of its own, it is the time that this thing is on.
+			const hours = item.durationH;
+			if (hours !== undefined && wholeNight.test(element.word) && draft.values.durationH === undefined) {
+				begin(element);
+				draft.values.durationH = nightH;
+				notesOfItems.push(`"${message.slice(element.start, element.end)}" is taken as ${nightH} h.`);
+			}
+			continue;
+		}
 		if (element.type === 'unknown') {
-			if (draft.hasValue && (draft.hasKnownName || draft.words.length > 0)) close();
+			const isSecond = draft.next || isUnended(draft, names);
+			if (draft.hasValue && !isSecond && (draft.hasKnownName || draft.words.length > 0)) close();
 			const second = names[1];
 			const begun = second === undefined ? undefined : draft.values[second];
-			if (second !== undefined && (draft.next || (typeof begun === 'string' && !draft.hasValue))) {
+			if (second !== undefined && (isSecond || (typeof begun === 'string' && !draft.hasValue))) {
 				const word = message.slice(element.start, element.end);
 				draft.values[second] = typeof begun === 'string' ? `${begun} ${word}` : word;
 				draft.elements.push(element);
@@ -106,8 +130,22 @@ export function readItems(
 			} else draft.words.push(element);
 			continue;
 		}
-		if (element.type === 'phrase' && names.length > 1 && /^(?:to|a|bis)$/.test(element.phrase)) {
+		if (
+			element.type === 'phrase' &&
+			names.length > 1 &&
+			/^(?:to|a|al|hasta|bis|zu|zur|zum|nach)$/.test(element.phrase)
+		) {
 			draft.next = true;
+			continue;
+		}
+		if (
+			element.type === 'number' &&
+			timesADay(elements, index) &&
+			typeof draft.values.durationH === 'number'
+		) {
+			// "10 min 3x a day": each time so long.
+			draft.values.durationH *= element.value;
+			draft.elements.push(element, elements[index + 1] as Element);
 			continue;
 		}
 		if (element.type === 'number' && countName !== null) {
@@ -126,7 +164,7 @@ export function readItems(
 	close();
 
 	for (const one of drafts) nameFromWords(one, names, message);
-	const notes = drafts.flatMap((one) => drawOfCooling(one, message));
+	const notes = [...notesOfItems, ...drafts.flatMap((one) => drawOfItem(one, message))];
 	const used = drafts.flatMap((one) => one.elements);
 	const start = Math.min(...used.map((element) => element.start));
 	const end = Math.max(...used.map((element) => element.end));
@@ -138,13 +176,40 @@ export function readItems(
 	};
 }
 
-/** Heat that an air conditioner moves for each watt-hour it draws, at the least [Btu/Wh] (common practice). */
-const leastCoolingBtuPerWh = 9;
-/** One Btu/h in watts. */
-const wattsPerBtuH = 0.29307107;
+/** "bus 20 ft 12 AWG fridge 6 A": a conductor has two ends, and its second is still to come. */
+function isUnended(draft: Draft, names: readonly string[]): boolean {
+	const second = names[1];
+	return (
+		second !== undefined &&
+		draft.values[second] === undefined &&
+		draft.words.length + (draft.hasKnownName ? 1 : 0) > 0 &&
+		draft.elements.some(({ type }) => type === 'conductor') &&
+		draft.elements.every(({ type }) => type === 'conductor' || type === 'quantity') &&
+		draft.elements.length > 1
+	);
+}
 
-/** "13,500 Btu" of an air conditioner is the heat it moves; what it draws is less. */
-function drawOfCooling({ values, elements }: Draft, message: string): string[] {
+/** A night that nobody gave the hours of [h]. */
+const nightH = 12;
+const wholeNight =
+	/^(?:overnight|over night|overnite|all nite|all night|all night long|through the night|the whole night|toda la noche|durante la noche|über nacht|die ganze nacht|durch die nacht)$/;
+
+/** "3x a day", "3 times a day", "3 mal am tag": how often something is done. */
+function timesADay(elements: readonly Element[], at: number): boolean {
+	const [times, day] = elements.slice(at + 1, at + 3);
+	return (
+		times !== undefined &&
+		times.type !== 'mark' &&
+		/^(?:x|times|mal|veces)$/.test(
+			times.type === 'phrase' ? times.phrase : times.type === 'unknown' ? times.word : '',
+		) &&
+		day?.type === 'phrase' &&
+		day.meanings.some((meaning) => meaning.means === 'said' && meaning.what === 'per-day')
+	);
+}
+
+/** "13,500 Btu" of an air conditioner is the heat it moves. */
+function drawOfItem({ values, elements }: Draft, message: string): string[] {
 	const written = elements.find(
 		(element) =>
 			element.type === 'quantity' &&
@@ -152,11 +217,10 @@ function drawOfCooling({ values, elements }: Draft, message: string): string[] {
 	);
 	const { name, powerW } = values;
 	if (written === undefined || typeof name !== 'string' || typeof powerW !== 'number') return [];
-	if (!/air conditioner/.test(typicalLoad(name)?.name ?? '')) return [];
-	const drawW = Math.ceil(powerW / wattsPerBtuH / leastCoolingBtuPerWh);
-	values.powerW = drawW;
-	const said = message.slice(written.start, written.end);
-	return [`${said} is the cooling; its draw is taken as ${drawW} W (${leastCoolingBtuPerWh} Btu/Wh).`];
+	if (!isAirConditioner(name)) return [];
+	const drawn = drawOfCooling(powerW, message.slice(written.start, written.end));
+	values.powerW = drawn.powerW;
+	return [drawn.note];
 }
 
 /** "GVWR 8550 add 60 lb": such a figure counts nothing. */

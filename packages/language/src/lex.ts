@@ -1,6 +1,7 @@
 import { evaluateSum, findPlaces, type KindName, toBase } from '@lugbook/core';
 import { type UnitMatch, unitAt, unitPrefixAt } from './units.js';
-import { spelledNumber } from './words/numbers.js';
+import { spelledCompound, spelledNumber } from './words/numbers.js';
+import { lengthened } from './words/short.js';
 
 interface Placed {
 	/** first and behind-last position in the message */
@@ -27,6 +28,8 @@ export interface QuantityToken extends Placed {
 	readonly low: readonly UnitReading[];
 	/** what words without a figure were taken as ("half the night": "6 h") */
 	readonly taken?: string;
+	/** the thing a marking belongs to, whose inputs its figures are */
+	readonly of?: 'controller';
 }
 
 export type Token =
@@ -97,6 +100,14 @@ interface LexOptions {
 	readonly isOther?: (word: string) => boolean;
 }
 
+const label =
+	'(?:len(?:gth|ght)?|lenght|distance|run|feet|ft|meters?|metres?|metros|amps?|amperage|current|load|volts?|voltage|watts?|power|ampere|volt|amperios|voltios|vatios|longitud|länge|strom|spannung|leistung)';
+/** "length 14 amps 22 volts 12": a form filled in, each figure behind its name. */
+const labelled = new RegExp(
+	`^\\W*(?:(?:wire|cable|kabel|size|gauge|awg)\\W+)?${label}\\s*[:=]?\\s*\\d+(?:[.,]\\d+)?(?:[\\s,;]+${label}\\s*[:=]?\\s*\\d+(?:[.,]\\d+)?)+\\W*$`,
+	'u',
+);
+
 class Lexer {
 	readonly #text: string;
 	readonly #message: string;
@@ -104,6 +115,7 @@ class Lexer {
 	readonly #degrees: '°C' | '°F';
 	readonly #whole: readonly Placed[];
 	readonly #isOther: (word: string) => boolean;
+	readonly #isLabelled: boolean;
 	readonly #tokens: Token[] = [];
 	#at = 0;
 
@@ -114,6 +126,7 @@ class Lexer {
 		this.#degrees = options.degrees ?? '°C';
 		this.#whole = options.whole ?? [];
 		this.#isOther = options.isOther ?? (() => false);
+		this.#isLabelled = labelled.test(text);
 	}
 
 	run(): Token[] {
@@ -131,9 +144,14 @@ class Lexer {
 					this.#shortFor() ||
 					this.#pounds() ||
 					this.#thousandBtu() ||
+					this.#ofKind() ||
 					this.#conductor() ||
 					this.#feetAndInches() ||
 					this.#nights() ||
+					this.#days() ||
+					this.#shareOfTime() ||
+					this.#chargeState() ||
+					this.#inverterRating() ||
 					this.#temperatureRange() ||
 					this.#number() ||
 					this.#halfNight() ||
@@ -198,11 +216,19 @@ class Lexer {
 		const match = this.#match(/^(\d{2,3})(\s?\/\s?)(\d{1,3})(?![\d/.,])/);
 		if (match === null) return false;
 		const [whole, volts = '', slash = '', amps = ''] = match;
+		const next = this.#text[this.#at + whole.length] ?? '';
+		// Controllers are built for few voltages, and no fraction of anything is written so.
+		const isMarking =
+			/^(?:75|100|150|200|250)$/.test(volts) &&
+			/^(?:[1-9][05]|100)$/.test(amps) &&
+			Number(amps) < Number(volts) &&
+			!/[\p{L}"'-]/u.test(next) &&
+			this.#unitAfter(this.#at + whole.length) === null;
 		const named =
 			'(?:mppt|pwm|controller|charge controller|solar controller|regulator|laderegler|solarregler|regler|regulador)';
 		const before = new RegExp(`\\b${named} $`).test(this.#text.slice(0, this.#at).slice(-24));
 		const after = new RegExp(`^[ -]?${named}\\b`).test(this.#rest(this.#at + whole.length));
-		if (!before && !after) return false;
+		if (!before && !after && !isMarking) return false;
 		const start = this.#at;
 		const second = start + volts.length + slash.length;
 		this.#tokens.push({
@@ -211,6 +237,7 @@ class Lexer {
 			count: null,
 			range: false,
 			low: [],
+			of: 'controller',
 			start,
 			end: start + volts.length,
 		});
@@ -220,6 +247,7 @@ class Lexer {
 			count: null,
 			range: false,
 			low: [],
+			of: 'controller',
 			start: second,
 			end: second + amps.length,
 		});
@@ -301,8 +329,48 @@ class Lexer {
 		return this.#quantity(value, end, unit, null);
 	}
 
-	/** "4 AWG", "awg 4", "#4", "4 gauge", "2/0", "35mm2". */
+	/** "25er kabel", "100er batterie", "200er modul", "40er sicherung": German names a thing by its figure. */
+	#ofKind(): boolean {
+		const match = this.#match(/^(\d+(?:,\d+)?)\s?er(?!\p{L})/u);
+		if (match === null) return false;
+		const [whole, digits = ''] = match;
+		const end = this.#at + whole.length;
+		const value = toNumber(digits);
+		const thing = /^\s+(\p{L}+)/u.exec(this.#rest(end))?.[1] ?? '';
+		const quantity = (kind: KindName, symbol: string) =>
+			this.#push({
+				type: 'quantity',
+				readings: [{ kind, symbol, value }],
+				range: false,
+				low: [],
+				...this.#takeCount(),
+				end,
+			});
+		if (/^(?:batterien?|akkus?|bleiakku|agm|gel|li|lithium|lifepo4?|lfp|zellen?)$/.test(thing))
+			return quantity('charge', 'Ah');
+		if (/^(?:module?|solarmodule?|panels?|platten?|solarplatten?)$/.test(thing))
+			return quantity('power', 'W');
+		if (/^(?:\p{L}*sicherung(?:en)?|automat|fuse)$/u.test(thing)) return quantity('current', 'A');
+		// Of conductors it is the section, whether the cable is named or not: "1,5 m 35er".
+		const isCable = /(?:kabel|leitung|leitungen|litze|ader|adern|draht|strippe)$/.test(thing);
+		if (!isCable && !metricSections.has(value)) return false;
+		return this.#size(`${value} mm²`, whole.length);
+	}
+
+	/** "4 AWG", "awg 4", "#4", "4 gauge", "2/0", "35mm2", "12/2 cable". */
 	#conductor(): boolean {
+		const cable = this.#match(
+			/^(6|8|10|12|14|16|18)\s?\/\s?([2-5])(?:\s*-?(?:awg|gauge|ga))?(?![\d\p{L}/.,"'])/u,
+		);
+		// "12/2": two conductors of 12 AWG in one jacket; a measure that ends in such a fraction has its unit behind it.
+		if (cable !== null && this.#unitAfter(this.#at + cable[0].length) === null)
+			return this.#push({
+				type: 'conductor',
+				name: `${cable[1]} AWG`,
+				count: null,
+				start: this.#at,
+				end: this.#at + cable[0].length,
+			});
 		const gauge =
 			this.#match(/^(?:#\s?)?([1-4])\/0(?:\s*-?(?:awg|gauge|ga|aught))?(?![\d\p{L}])/u) ??
 			this.#match(/^(?:#\s?)?(0{2,4})\s*-?(?:awg|gauge|ga)(?![\p{L}\d])/u);
@@ -390,6 +458,19 @@ class Lexer {
 			}
 		}
 		if (negative) value = -value;
+		const label = this.#isLabelled ? this.#unitOfLabel() : null;
+		if (label !== null) {
+			return this.#push({
+				type: 'quantity',
+				readings: this.#readings(value, label.kinds, label.word),
+				count: null,
+				range: false,
+				low: [],
+				start,
+				end,
+			});
+		}
+		if (this.#isLabelled) return this.#push({ type: 'number', value, start, end });
 		// "20 below", "20 Grad unter null", "20 grados bajo cero" say the sign behind the figure.
 		const bare = negative ? null : this.#match(belowZero, end);
 		if (bare !== null) return this.#push({ type: 'number', value: -value, start, end: end + bare[0].length });
@@ -415,6 +496,14 @@ class Lexer {
 		return this.#push({ type: 'number', value, start, end });
 	}
 
+	/** "amps 22": the unit stands before the figure, where the whole message is written so. */
+	#unitOfLabel(): UnitMatch | null {
+		const last = this.#tokens.at(-1);
+		if (last?.type !== 'word') return null;
+		const unit = unitAt(this.#text, this.#message, last.start);
+		return unit !== null && last.start + unit.length === last.end ? unit : null;
+	}
+
 	/** "for 3 nights" is as many days and nights, and said so. */
 	#nights(): boolean {
 		const match = this.#match(/^(\d{1,2}|\p{L}+)\s+(?:nights?|noches?|nächten?|nacht)(?!\p{L})/u);
@@ -431,6 +520,84 @@ class Lexer {
 			taken: count === 1 ? '1 day' : `${count} days`,
 			start: this.#at,
 			end: this.#at + match[0].length,
+		});
+	}
+
+	/** "2 cloudy days", "3 full days": a word between does not part them. */
+	#days(): boolean {
+		const match = this.#match(
+			/^(\d{1,2}|\p{L}+)\s+(?:cloudy|rainy|overcast|sunless|dark|gr[ae]y|stormy|full|whole|straight|solid|trüben?|dunklen?|graue?n?|volle?n?|ganze?n?)\s+(?:days?|tagen?|tage)(?!\p{L})/u,
+		);
+		const digits = match?.[1] ?? '';
+		const count = /^\d/.test(digits) ? Number(digits) : spelledNumber(digits);
+		if (match === null || count === null || count < 1) return false;
+		return this.#taken('duration', 'd', 24 * count, null, match[0].length);
+	}
+
+	/** "half the time", "a third of the time": the share of it that something runs. */
+	#shareOfTime(): boolean {
+		const match = this.#match(
+			/^(?:(half|die hälfte|la mitad|(?:a|one) third|(?:a|one) quarter|ein drittel|un tercio|ein viertel|un cuarto)\s+(?:of\s+)?(?:the time|der zeit|del tiempo)|halftime|(?:on )?half time|halbe zeit)(?!\p{L})/u,
+		);
+		if (match === null) return false;
+		const words = match[1] ?? 'half';
+		const share = /third|drittel|tercio/.test(words)
+			? 1 / 3
+			: /quarter|viertel|cuarto/.test(words)
+				? 0.25
+				: 0.5;
+		return this.#taken('fraction', '%', share, `${Math.round(share * 100)} %`, match[0].length);
+	}
+
+	/** "from flat", "dead flat to full", "half charged": states of charge in words. */
+	#chargeState(): boolean {
+		const empty = this.#match(
+			/^(?:dead[- ]flat|stone dead|completely (?:flat|empty|dead)|totally (?:flat|empty|dead)|tiefentladen|ganz leer|totalmente (?:vacía|descargada))(?!\p{L})/u,
+		);
+		if (empty !== null) return this.#taken('fraction', '%', 0, '0 %', empty[0].length);
+		const half = this.#match(
+			/^(?:half[- ](?:full|empty|charged|flat|dead)|halb ?(?:voll|leer)|medio (?:llena|vacía|cargada)|a media carga)(?!\p{L})/u,
+		);
+		if (half !== null) return this.#taken('fraction', '%', 0.5, '50 %', half[0].length);
+		const ends = this.#match(/^(empty|flat|dead|leer|vacía|vacia|cero|full|voll|llena|lleno)(?!\p{L})/u);
+		const word = ends?.[1] ?? '';
+		const isFull = /^(?:full|voll|llena|lleno)$/.test(word);
+		const points = isFull
+			? this.#follows(/^(?:to|till|til|until|from|bis|auf|von|hasta|a|desde)$/)
+			: this.#follows(/^(?:from|von|ab|desde|de)$/) && this.#isCharging();
+		if (ends === null || !points || !this.#isCharging()) return false;
+		return this.#taken('fraction', '%', isFull ? 1 : 0, isFull ? '100 %' : '0 %', word.length);
+	}
+
+	/** A state of charge is meant only where a battery is spoken of. */
+	#isCharging(): boolean {
+		return /\bah\b|\d\s?ah|batt|bank|akku|bater|charg|lade|carg|dcdc|dc-dc|lithium|lifepo|lfp|agm/.test(
+			this.#text,
+		);
+	}
+
+	/** "2k inverter", "3000 inverter": it is named by its watts. */
+	#inverterRating(): boolean {
+		const match = this.#match(
+			/^(\d+(?:[.,]\d+)?)\s?(k?)(?=\s+(?:pure sine |sine |hybrid )?(?:inverter|invertor|inv|wechselrichter|wr|inversor)(?!\p{L}))/u,
+		);
+		if (match === null) return false;
+		const value = toNumber(match[1] as string) * (match[2] === 'k' ? 1000 : 1);
+		if (value < leastInverterW || value > mostInverterW) return false;
+		return this.#taken('power', 'W', value, `${value} W`, match[0].length);
+	}
+
+	/** Words, or figures without their unit, that stand for a value; where it is not plain, it is said what they were taken as. */
+	#taken(kind: KindName, symbol: string, value: number, as: string | null, length: number): true {
+		return this.#push({
+			type: 'quantity',
+			readings: [{ kind, symbol, value }],
+			count: null,
+			range: false,
+			low: [],
+			...(as === null ? {} : { taken: as }),
+			start: this.#at,
+			end: this.#at + length,
 		});
 	}
 
@@ -576,6 +743,14 @@ class Lexer {
 					))
 			);
 		}
+		// "four 6 volt 225s", "two 100s": so many of that size, not seconds.
+		if (unit.word === 's')
+			return (
+				at === end &&
+				/(?:\bvolts?|\dv|\b(?:two|three|four|six|eight|both|the|my|\d{1,2}))\s+\d{2,3}$/.test(
+					this.#text.slice(0, end),
+				)
+			);
 		if (unit.word === 'a')
 			return /^\s+(?:day|night|week|month|year|time|piece|person|side|row)\b/.test(after);
 		return false;
@@ -617,7 +792,7 @@ class Lexer {
 		const before = this.#tokens.at(-2);
 		if (
 			last?.type === 'word' &&
-			(last.word === 'x' || last.word === 'times') &&
+			/^(?:x|times|mal|veces)$/.test(last.word) &&
 			before?.type === 'number' &&
 			isCount(before.value)
 		) {
@@ -655,6 +830,11 @@ class Lexer {
 		return 0;
 	}
 
+	/** "batts" are batteries, unless insulation is spoken of. */
+	#isBattery(word: string): boolean {
+		return /^batts?$/.test(word) && !/insul|glass|wool|foam|r-?\d|lana|dämm/.test(this.#text);
+	}
+
 	#word(): boolean {
 		const match = this.#match(/^[\p{L}][\p{L}\p{N}]*(?:'(?=[\p{L}])[\p{L}]+)?/u);
 		if (match === null) return false;
@@ -677,6 +857,14 @@ class Lexer {
 				start: this.#at,
 				end: this.#at + joint,
 			});
+		const several = spelledCompound(this.#rest());
+		if (several !== null) {
+			const end = this.#at + several.length;
+			const unit = this.#text[end] === ' ' ? this.#unitAfter(end) : null;
+			// "two hundred amp" is a quantity, and "two two hundred watt" two of it.
+			if (unit !== null && unit.word.length > 2) return this.#quantity(several.value, end, unit, null);
+			return this.#push({ type: 'number', value: several.value, start: this.#at, end });
+		}
 		const isPhrase = word === 'one' && /^[\s-]+(?:way|size|step|more)\b/.test(this.#rest(this.#at + 3));
 		const spelled = isPhrase ? null : spelledNumber(word);
 		if (spelled !== null) {
@@ -688,12 +876,18 @@ class Lexer {
 			if (/^un[oa]$/.test(word)) return this.#push({ type: 'word', word, start: this.#at, end });
 			return this.#push({ type: 'number', value: spelled, start: this.#at, end });
 		}
-		return this.#push({ type: 'word', word, start: this.#at, end: this.#at + word.length });
+		const whole = this.#isWord(word) && !this.#isBattery(word) ? word : lengthened(word);
+		return this.#push({ type: 'word', word: whole, start: this.#at, end: this.#at + word.length });
 	}
 }
 
 /** A gas furnace of fewer thousands of Btu/h is not sold; "2k" of a heater are watts. */
 const leastThousandBtu = 5;
+/** Sections in which metric conductors are made [mm²] (IEC 60228). */
+const metricSections: ReadonlySet<number> = new Set([0.75, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120]);
+/** Inverters between these are named by a bare figure [W]. */
+const leastInverterW = 150;
+const mostInverterW = 12_000;
 
 /** Shortest part of two words that were typed as one. */
 const shortestPart = 3;

@@ -35,12 +35,13 @@ export function pairWords(
 	topic: Subject,
 	context: Context,
 	taken: (element: Element) => boolean,
+	told: ReadonlySet<string> = new Set(),
 ): Pair[] {
 	const words = elements
 		.map((word, at) => optionsOf(elements, at, word, topic, context, taken))
 		.filter((options) => options.length > 0)
 		.slice(0, mostWords);
-	return best(words, 0, -1, new Set()).pairs;
+	return best(words, 0, -1, told).pairs;
 }
 
 /** "30 in wide": the size stands before the word. */
@@ -99,6 +100,10 @@ function optionsOf(
 			const bare = found.value.type === 'number' && field.type.sort === 'quantity';
 			// A bare number belongs only to the word right beside it.
 			if (found.value.type === 'number' && found.gap > 0) return [];
+			// "3 panels 22.5 voc": no half things are counted.
+			if (field.type.sort === 'count' && !Number.isInteger(reading.value)) return [];
+			// A bare figure before the name of a thing counts it: "run 8 puck lights".
+			if (bare && side === 1 && namesThing(elements[found.at + 1], topic)) return [];
 			// "3 m of 15 mm pipe": what one input can't be, another can.
 			if (!fits(field, reading.value) && takes(topic.fields, found.value, context)) return [];
 			const behind = side === -1 && postpositive.test(word.phrase) ? 1 : 0;
@@ -123,6 +128,13 @@ function valueBeside(
 		if (element.type === 'conductor') return null;
 		if (!isFiller(element) && element.type !== 'mark') gap += 1;
 	}
+}
+
+/** A word that no input knows, or a name that a text field takes. */
+function namesThing(element: Element | undefined, topic: Subject): boolean {
+	if (element === undefined) return false;
+	if (element.type === 'unknown') return !element.elsewhere;
+	return meaningsFor(element, topic.name).some(({ means }) => means === 'text');
 }
 
 /** Whether one of these inputs, or one of the things of a list among them, can be this value. */

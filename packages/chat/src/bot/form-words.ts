@@ -4,7 +4,7 @@ import { type AnyTopic, type Field, type Language, monthNames, sayFor } from '@l
 import { books } from '../phrases/books.js';
 
 /** A word to choose: as it is shown, and as it is read. */
-export interface Choice {
+interface Choice {
 	readonly text: string;
 	readonly value: string;
 }

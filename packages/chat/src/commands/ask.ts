@@ -112,6 +112,13 @@ function aboutPrevious(
 	const changes = reading.given.some((given) => !remembered.given.includes(given));
 	if (changes || answer.status !== 'answered') return null;
 	const { topic, because, governedBy, neighbours, tipping, working, assumed, sources } = answer;
+	if (asksForPart(reading, topic)) {
+		const { findings, cautions } = answer;
+		return {
+			answer: bareAnswer('listed', answer.headline, { topic, because, findings, cautions }),
+			parts: [],
+		};
+	}
 	if (reading.said.includes('working')) {
 		const headline = `Working of No. ${remembered.entry}: ${answer.headline}`;
 		return {
@@ -135,6 +142,15 @@ function aboutPrevious(
 	const verdict = wanted.passes ? 'would do too' : 'would not do';
 	const headline = `${wanted.choice} ${verdict}: ${wanted.text}`;
 	return { answer: bareAnswer('listed', headline, { topic, neighbours }), parts: [] };
+}
+
+/** "And the fuse?" in the thread of a wire: the answer before holds it already. */
+function asksForPart(reading: Reading, topic: string | null): boolean {
+	if (reading.topic === null || topic === null || reading.followsUp) return false;
+	const isPart = topicNamed(topic)?.includes.includes(reading.topic) ?? false;
+	return (
+		isPart && reading.given.length === 0 && reading.conflicts.length === 0 && reading.unplaced.length === 0
+	);
 }
 
 function whichTopic(topic: string, rival: string): Worked {

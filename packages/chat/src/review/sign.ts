@@ -197,8 +197,8 @@ export const signVerbs: readonly Verb[] = [
 		run: (turn, match) => allowOwn(turn, (match[1] as string).toLowerCase() === 'on'),
 	},
 	{
-		usage: 'sign|reject|comment|ask-lead 128 [WORDS]',
-		help: 'a lead signs ("sign build": the whole build) or rejects; all comment or ask the lead',
+		usage: 'sign|withdraw|reject|comment|ask-lead 128 [WORDS]',
+		help: 'a lead signs ("sign build": the whole build), takes that back, or rejects; all comment or ask the lead',
 		pattern: /^(sign|reject|comment|ask-lead)(?:\s+([\s\S]*))?$/i,
 		run: (turn, match) => noNumber(turn, match[1] as string, (match[2] ?? '').trim()),
 	},

@@ -73,7 +73,7 @@ async function withdrawBuild(turn: Turn, reason: string): Promise<Reply> {
 export const withdrawVerbs: readonly Verb[] = [
 	{
 		usage: 'withdraw 128|build WHY',
-		help: 'a lead takes a signature back, under an answer or under the whole build',
+		help: null,
 		pattern:
 			/^(?:withdraw|unsign)\s+(?:the\s+)?(?:signature\s+(?:(?:under|of|from)\s+)?(?:the\s+)?)?build(?:[\s,:]+(\S[\s\S]{0,999}))?$/i,
 		run: (turn, match) => withdrawBuild(turn, (match[1] ?? '').trim()),

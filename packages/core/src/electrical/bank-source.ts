@@ -30,6 +30,7 @@ export const sourceFields = {
 	}),
 	bankShortA: quantity({
 		label: "maker's short-circuit current of the bank",
+		onlyNamed: true,
 		kind: 'current',
 		min: 50,
 		max: 200_000,

@@ -161,7 +161,9 @@ export function sourceNodeOf(segments: readonly { readonly from: string; readonl
 	const nodes = segments.flatMap(({ from, to }) => [from, to]);
 	return (
 		nodes.find((node) =>
-			/^(?:battery|batteries|bank|house battery|source|supply|batterie|batería)$/.test(node),
+			/^(?:(?:the |house )?(?:battery|batteries|batt|batts|bat|bank|source|supply|batterie|batterien|akku|batería|baterías|banco))(?: bank)?$/.test(
+				node,
+			),
 		) ?? (nodes[0] as string)
 	);
 }

@@ -13,6 +13,7 @@ export const chemistryWords = {
 		'lithium',
 		'lithium iron phosphate',
 		'litio',
+		'li',
 		'eisenphosphat',
 		'lithium battery',
 	],

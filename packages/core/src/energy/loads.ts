@@ -158,6 +158,16 @@ function resolveLoad(item: LoadItem, index: number, options: LoadOptions): Load 
 		};
 	}
 
+	if (dailyGivenWh !== undefined && item.durationH !== undefined && item.powerW !== undefined) {
+		const fromHoursWh = item.powerW * (item.duty ?? 1) * item.durationH;
+		if (Math.abs(fromHoursWh - dailyGivenWh) > 0.25 * dailyGivenWh) {
+			return {
+				kind: 'contradiction',
+				text: say`${writeNumber(dailyGivenWh, 0)} Wh a day for the ${name} contradicts its power and hours: they make ${writeNumber(fromHoursWh, 0)} Wh.`,
+				instead: 'Give the energy a day, or the power and the hours.',
+			};
+		}
+	}
 	const { hoursPerDay, duty, fromTable } = timesOf(item, known, dailyGivenWh === undefined, assumed, options);
 	for (const one of fromTable) {
 		const label =

@@ -75,12 +75,12 @@ const kinds = {
 			u(
 				'Wh',
 				'W hour',
-				'wh|watthour|watthours|watt-hour|watt-hours|watt hours|watt hour|wh/day|wh/d|wh per day|vatios hora',
+				'wh|watthour|watthours|watt-hour|watt-hours|watt hours|watt hour|wh/day|wh/d|wh per day|vatios hora|wattstunden',
 			),
 			u(
 				'kWh',
 				'kW hour',
-				'kwh|kilowatthour|kilowatthours|kilowatt-hour|kilowatt-hours|kilowatt hours|kwh/day|kwh/d|kwh per day',
+				'kwh|kilowatthour|kilowatthours|kilowatt-hour|kilowatt-hours|kilowatt hours|kwh/day|kwh/d|kwh per day|kw h|kw-h|kw hr|kw hrs|kw hour|kw hours|kw hora|kw horas|kilowattstunden|kilovatios hora',
 			),
 			u('MJ', 'MJ', 'mj|megajoule|megajoules'),
 		],
@@ -93,7 +93,7 @@ const kinds = {
 			u(
 				'Ah',
 				'A hour',
-				'ah|amphour|amphours|amp-hour|amp-hours|amp hours|amp hour|ah/day|ah/d|ah per day|amperios hora|amperestunden',
+				'ah|amphour|amphours|amp-hour|amp-hours|amp hours|amp hour|ah/day|ah/d|ah per day|a h|amp hr|amp hrs|amp-hr|amps hour|amps hours|amperios hora|amperestunden',
 			),
 			u('mAh', 'mA hour', 'mah'),
 		],
@@ -109,7 +109,7 @@ const kinds = {
 	length: {
 		base: 'm',
 		units: [
-			u('m', 'm', 'm|meter|meters|metern|metre|metres|mtr|mtrs|metro|metros'),
+			u('m', 'm', 'm|meter|meters|metern|metre|metres|mtr|mtrs|mts|metro|metros'),
 			u('ft', 'ft', "ft|foot|feet|'|′|’|pies|pie|fuß|fuss"),
 			u('in', 'in', 'inch|inches|"|″|”|pulgadas|pulgada|zoll', 'in'),
 			u(

@@ -44,7 +44,7 @@ export const butane = { lowerBtuPerLb: 19594, higherBtuPerLb: 21221 } as const;
 
 /** A fuel that burners of a van use. */
 export type BurnerFuel = FuelName | 'butane';
-export const butaneSource = fromMemory('NFPA 58', 'properties of LP-gases, commercial butane');
+const butaneSource = fromMemory('NFPA 58', 'properties of LP-gases, commercial butane');
 
 export function heatingValueSource(fuel: BurnerFuel): Source {
 	return fuel === 'butane' ? butaneSource : fuelSource;

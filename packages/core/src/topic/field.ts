@@ -19,6 +19,8 @@ export interface FieldMeta {
 	readonly fallback: Fallback | null;
 	/** the end of a range ("-5 to -15 °C") that is the unfavourable one for what is worked out; null where it can be either */
 	readonly worseEnd: 'low' | 'high' | null;
+	/** true where only a word beside a value puts it here, never what kind of value it is */
+	readonly onlyNamed: boolean;
 }
 
 interface Fallback {
@@ -75,6 +77,8 @@ interface CommonOptions {
 	readonly required?: string;
 	/** the unfavourable end of a range; where it is not named a range of temperatures is asked about */
 	readonly worseEnd?: 'low' | 'high';
+	/** where a value that no word names was hardly meant for it: the fuse before this one, a limit of the maker */
+	readonly onlyNamed?: true;
 	/** value, reason, and whether it should be confirmed before building (default: false) */
 	readonly fallback?: {
 		readonly value: Fallback['value'];
@@ -111,6 +115,7 @@ function build<T, O extends CommonOptions>(
 					? null
 					: { value: fallback.value, why: fallback.why, confirm: fallback.confirm ?? false },
 			worseEnd: options.worseEnd ?? null,
+			onlyNamed: options.onlyNamed ?? false,
 		},
 		type,
 		schema,

@@ -50,6 +50,8 @@ const fields = {
 			'charge',
 			'charging',
 			'booster',
+			'b2b',
+			'b2b charger',
 			'converter',
 			'ladebooster',
 			'cargador',
@@ -63,6 +65,7 @@ const fields = {
 		max: 600,
 		aliases: [
 			'lima',
+			'alt',
 			'alternator',
 			'alternator charge',
 			'alternator recharge',
@@ -74,6 +77,7 @@ const fields = {
 	}),
 	vehicleLoadA: quantity({
 		label: 'load of the vehicle itself',
+		onlyNamed: true,
 		kind: 'current',
 		min: 0,
 		max: 300,
@@ -81,6 +85,7 @@ const fields = {
 	}),
 	houseLoadA: quantity({
 		label: 'house loads while driving',
+		onlyNamed: true,
 		kind: 'current',
 		min: 0,
 		max: 400,
@@ -135,6 +140,7 @@ const fields = {
 	...bankFields,
 	chargeLimitA: quantity({
 		label: 'charge limit of one battery',
+		onlyNamed: true,
 		kind: 'current',
 		min: 0.1,
 		max: 2000,
@@ -186,7 +192,7 @@ const fields = {
 	link: choice({
 		label: 'how the bank is joined to the alternator',
 		options: {
-			converter: ['DC-DC charger', 'dcdc', 'dc-dc', 'booster', 'ladebooster'],
+			converter: ['DC-DC charger', 'dcdc', 'dc-dc', 'b2b', 'b2b charger', 'booster', 'ladebooster'],
 			direct: [
 				'isolator',
 				'relay',

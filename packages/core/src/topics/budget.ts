@@ -36,6 +36,7 @@ const fields = {
 	...inverterUseFields,
 	inverterOnH: quantity({
 		label: 'hours a day the inverter is on',
+		onlyNamed: true,
 		kind: 'duration',
 		min: 0,
 		max: 24,

@@ -71,6 +71,7 @@ const fields = {
 	}),
 	loadA: quantity({
 		label: 'loads while it charges',
+		onlyNamed: true,
 		kind: 'current',
 		min: 0,
 		max: 1000,
@@ -88,6 +89,7 @@ const fields = {
 	}),
 	chargeLimitA: quantity({
 		label: 'charge limit of one battery',
+		onlyNamed: true,
 		kind: 'current',
 		min: 0.1,
 		max: 2000,
@@ -221,7 +223,8 @@ export const charge = declareTopic({
 		'cuánto tarda en cargar 100ah agm con cargador 15A',
 	],
 	includes: ['battery'],
-	notFor: ['budget'],
+	// What the sun gives is no steady charger.
+	notFor: ['budget', 'solar'],
 	method:
 		"Constant current up to the knee, then constant voltage with an exponentially falling current (battery as a resistance behind a voltage that rises straight with the charge); what the loads take meanwhile doesn't reach the bank. The charger is held against the maker's charge limit, or the usual rate of the chemistry. A maker's own charging stages may take longer: the last percent of lead-acid most of all.",
 	fields,

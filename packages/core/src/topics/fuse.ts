@@ -87,6 +87,13 @@ const fields = {
 			'okay',
 			'too big',
 			'too small',
+			'zu groß',
+			'zu klein',
+			'demasiado grande',
+			'demasiado pequeño',
+			'put a',
+			'fit a',
+			'use a',
 		],
 		help: 'Name a rating to have it judged.',
 	}),
@@ -100,7 +107,7 @@ const fields = {
 	load: text({
 		label: 'load',
 		// "main" stands for the main fuse here.
-		words: namesOfLoads.filter((name) => !/^(?:mains?|shore|inlet)$/.test(name)),
+		words: namesOfLoads.filter((name) => !/^(?:mains?|shore|inlet|bus ?bar)$/.test(name)),
 	}),
 	efficiency: wire.fields.efficiency,
 	size: conductor({
@@ -147,6 +154,10 @@ const fields = {
 			'battery fuse',
 			'bank fuse',
 			'main battery fuse',
+			'between battery and busbar',
+			'between battery and bus bar',
+			'between battery and bus',
+			'zwischen batterie und sammelschiene',
 			'main',
 			'for main',
 			'as main',
@@ -161,6 +172,7 @@ const fields = {
 	}),
 	prospectiveA: quantity({
 		label: 'prospective short-circuit current at the fuse',
+		onlyNamed: true,
 		kind: 'current',
 		min: 10,
 		max: 200_000,
@@ -176,6 +188,7 @@ const fields = {
 	}),
 	upstreamA: quantity({
 		label: 'rating of the fuse before it',
+		onlyNamed: true,
 		kind: 'current',
 		min: 1,
 		max: 2000,
@@ -191,6 +204,7 @@ const fields = {
 	}),
 	downstreamA: quantity({
 		label: 'largest rating of the fuses after it',
+		onlyNamed: true,
 		kind: 'current',
 		min: 0.5,
 		max: 2000,

@@ -73,6 +73,12 @@ const fields = {
 		aliases: [
 			'till',
 			'til',
+			'hours til',
+			'hours till',
+			'hours until',
+			'hrs til',
+			'stunden bis',
+			'horas hasta',
 			'down till',
 			'to',
 			'down to',
@@ -155,6 +161,20 @@ const fields = {
 			'bis morgens',
 		],
 	}),
+	inDays: flag({
+		label: 'days are asked for',
+		yes: [
+			'how many days',
+			'how many days will',
+			'days will it last',
+			'days does it last',
+			'how many days does',
+			'cuántos días',
+			'wie viele tage',
+			'wieviel tage',
+		],
+		help: 'Then the hours of a load are hours a day.',
+	}),
 	peukert: number({
 		label: 'Peukert exponent',
 		min: 1,
@@ -193,6 +213,24 @@ export const runtime = declareTopic({
 		'run off',
 		'power a',
 		'keep running',
+		'hours til',
+		'hours till',
+		'hours until',
+		'time til',
+		'time till',
+		'time until',
+		'til empty',
+		'till empty',
+		'until empty',
+		'how many days',
+		'cuántos días',
+		'wie viele tage',
+		'how many days will',
+		'days will it last',
+		'days does it last',
+		'aguanta',
+		'wie lang hält',
+		'wie lange hält',
 		'half the night',
 		'die halbe nacht',
 		'cuántas horas',
@@ -220,7 +258,7 @@ export const runtime = declareTopic({
 	],
 	askedByQuantities: true,
 	// What gives current is no load of a bank, and a store of fuel is none.
-	notFor: ['charge', 'fuel'],
+	notFor: ['charge', 'fuel', 'solar'],
 	examples: [
 		'4x100ah lifepo4 how long fridge 60w and fan 20w',
 		'how long will 200ah agm last with a 10A load',
@@ -296,6 +334,7 @@ function spanOf(input: Input, sheet: Sheet): number | null {
 		});
 		return nightH;
 	}
+	if (input.inDays === true) return null;
 	const hours = (input.loads ?? []).map(({ durationH }) => durationH);
 	if (hours.length === 0 || hours.includes(undefined)) return null;
 	return Math.max(...(hours as number[]));

@@ -13,7 +13,7 @@ import { daysInMonth, diffuseSource, hourlyShapeSource } from '../solar/typical-
 import { type DayYield, dayYield, type PvArray, yearYield } from '../solar/yield.js';
 import { climateSource } from '../tables/climate.js';
 import { declareTopic } from '../topic/declare.js';
-import { type InputOf, month, place, quantity } from '../topic/field.js';
+import { flag, type InputOf, month, place, quantity } from '../topic/field.js';
 import type { Sheet } from '../topic/sheet.js';
 import { physics, practice } from '../topic/source.js';
 import { monthNames } from '../topic/value.js';
@@ -69,6 +69,50 @@ const fields = {
 			'consumo',
 		],
 	}),
+	fillAh: quantity({
+		label: 'charge to put back',
+		onlyNamed: true,
+		kind: 'charge',
+		min: 1,
+		max: 5000,
+		aliases: [
+			'recharge',
+			'recharge a',
+			'recharge my',
+			'refill',
+			'refill a',
+			'fill',
+			'fill a',
+			'fill up',
+			'charge',
+			'charge a',
+			'charge up',
+			'charge my',
+			'top up',
+			'recargar',
+			'cargar',
+			'llenar',
+			'laden',
+			'aufladen',
+			'vollladen',
+		],
+		help: 'Then the answer says in how many such days the array puts it back.',
+	}),
+	isSizing: flag({
+		label: 'the array is to be sized',
+		yes: [
+			'how many solar panels',
+			'how many panels',
+			'how much solar do i need',
+			'how much solar to run',
+			'how many watts of solar',
+			'how many watts of panel',
+			'cuántas placas',
+			'cuántos paneles',
+			'wie viele module',
+			'wie viele solarmodule',
+		],
+	}),
 	bankV: quantity({
 		label: 'bank voltage',
 		kind: 'voltage',
@@ -93,6 +137,19 @@ export const solar = declareTopic({
 		'how much solar',
 		'how many solar panels',
 		'how many panels',
+		'how much panel',
+		'how many watts of solar',
+		'how many watts of panel',
+		'was bringen',
+		'was bringt',
+		'wie viel bringen',
+		'wie viel bringt',
+		'cuánto dan',
+		'cuánto producen',
+		'cuánto da',
+		'cuánto produce',
+		'wie viele module',
+		'cuántas placas',
 		'how much sun',
 		'solar power',
 		'solar panels',
@@ -118,6 +175,7 @@ export const solar = declareTopic({
 		'solar 2 x 200W flagstaff in march',
 		'how much solar do I need for 1.5 kWh a day in Denver in january',
 		'solarertrag 300W München im Juni',
+		'how long to recharge 400ah with 400w solar in Moab in april',
 		'600 W solar tilted 30° Munich december 24V',
 	],
 	askedByQuantities: true,
@@ -172,6 +230,14 @@ function calculateSolar(input: Input, sheet: Sheet) {
 				'needAh',
 			);
 		}
+	}
+
+	if (input.isSizing === true && needWh === null && ratedPower(input) === null) {
+		return sheet.ask({
+			name: 'needWh',
+			label: fields.needWh.meta.label,
+			question: 'How much is used a day (Wh or Ah)? The daily energy budget adds it up from the loads.',
+		});
 	}
 
 	const rated = ratedPower(input) ?? (needWh === null ? perW : null);
@@ -244,6 +310,7 @@ function report(
 		const month = input.month === undefined ? sheet.say`Worst month ${name}` : name;
 		return sheet.answer(sheet.say`${month}: ${hours} of sun a day, ${energy} from each 100 W`, { because });
 	}
+	if (input.fillAh !== undefined) return reportFilling(sheet, input.fillAh, chosen, classV, because);
 	if (needWh === null) {
 		return input.month === undefined
 			? sheet.answer(sheet.say`Worst month ${name}: ${energy} a day = ${charge} at ${classV} V`, { because })
@@ -278,6 +345,50 @@ function report(
 		physics('energy balance of a day'),
 	);
 	return sheet.answer(sheet.say`Short in ${name}: ${energy} a day for a need of ${need}`, { because });
+}
+
+/** Mean voltage of a 12 V lithium bank while it is charged [V] (common practice). */
+const fillingVoltageV = 13.5;
+
+/** In how many days of the month the array puts a charge back, with nothing drawn meanwhile. */
+function reportFilling(sheet: Sheet, fillAh: number, chosen: DayYield, classV: number, because: string) {
+	const name = monthName(chosen);
+	if (chosen.batteryWh < 1) {
+		return sheet.refuse(
+			'impossible',
+			sheet.say`In ${name} this array gives next to nothing: it never puts that back.`,
+			'Name another month, or charge from the alternator or shore power.',
+			'month',
+		);
+	}
+	const voltageV = (fillingVoltageV * classV) / 12;
+	sheet.assume(
+		'fillingVoltage',
+		'mean voltage while charging',
+		voltageV,
+		'usual of lithium; lead-acid takes a fifth more (practice)',
+		{ kind: 'voltage' },
+	);
+	const fillWh = fillAh * voltageV;
+	const days = fillWh / chosen.batteryWh;
+	sheet.step(
+		'days to put it back',
+		't = Q · U / E',
+		`${writeNumber(fillAh, 1)} Ah · ${writeNumber(voltageV, 1)} V / ${writeNumber(chosen.batteryWh, 0)} Wh`,
+		days,
+		{ unit: 'd', source: physics('energy balance of a day') },
+	);
+	sheet.result('daysToFill', 'days to put it back', days, { unit: 'd', write: { decimals: 1, round: 'up' } });
+	sheet.finding(
+		'note',
+		'nothing-drawn-meanwhile',
+		'What is drawn meanwhile is not in it: simulate counts loads and sun together.',
+		physics('energy balance of a day'),
+	);
+	return sheet.answer(
+		sheet.say`${writeNumber(days, 1, 'up')} days in ${name} to put back ${sheet.show('charge', fillAh)}: ${showEnergy(sheet, chosen.batteryWh, 'down')} a day`,
+		{ because },
+	);
 }
 
 /** Rated power that a need takes, in whole steps of 10 W, or null where the sun gives nothing to speak of. */

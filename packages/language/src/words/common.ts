@@ -14,7 +14,8 @@ export const fillers: ReadonlySet<string> = set(`
 	size sizing sized calc calculate calculation work works question answer check help know thing things guys folks boss mate quick quickly asap now today tomorrow tonight overnight night nights noche noches nacht nächte later again still
 	w wat wot wut ppl bout abt cuz coz lol fyi rn
 	van rig truck camper build shop customer customer's client said says say thinking planning plan let let's lets wondering supposed gonna wanna trying install installing installed hook hooking hooked connect connecting connected between
-	n frm hrs hr std stdn pa d q
+	n frm hrs hr std stdn pa d q em nah wat wit ya yall gonna
+	fürn nen ne ner nem aufm vom mim ob isn ins noch da
 	start starts starting handle handles feed feeds feeding
 	add adding added amp amps pull pulls pulling draw draws drawing
 	x via per total totally approx approximately roughly maybe probably exactly almost nearly least most max maximum min minimum up down

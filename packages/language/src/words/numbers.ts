@@ -45,3 +45,32 @@ const numbers: Readonly<Record<string, number>> = {
 export function spelledNumber(word: string): number | null {
 	return Object.hasOwn(numbers, word) ? (numbers[word] as number) : null;
 }
+
+const tens = 'twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety';
+const ones = 'one|two|three|four|five|six|seven|eight|nine';
+/** "two hundred", "a hundred and fifty", "twenty five": a number of more than one word. */
+const compound = new RegExp(
+	`^(?:(${ones}|a)[ -]hundred(?:(?: and)? (?:(${tens})(?:[ -](${ones}))?|(${ones}|ten)))?|(${tens})[ -](${ones}))(?![\\p{L}])`,
+	'u',
+);
+const tensValue: Readonly<Record<string, number>> = {
+	twenty: 20,
+	thirty: 30,
+	forty: 40,
+	fifty: 50,
+	sixty: 60,
+	seventy: 70,
+	eighty: 80,
+	ninety: 90,
+};
+
+/** The value and length of a number written in several words at the beginning of a text, or null. */
+export function spelledCompound(text: string): { readonly value: number; readonly length: number } | null {
+	const match = compound.exec(text);
+	if (match === null) return null;
+	const [whole, hundreds, ten, one, small, aloneTen, aloneOne] = match;
+	const of = (word: string | undefined) =>
+		word === undefined ? 0 : (tensValue[word] ?? (word === 'a' ? 1 : (numbers[word] ?? 0)));
+	const value = 100 * of(hundreds) + of(ten) + of(one) + of(small) + of(aloneTen) + of(aloneOne);
+	return { value, length: whole.length };
+}

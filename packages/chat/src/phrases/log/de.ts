@@ -304,8 +304,8 @@ export const german: Phrasebook = {
 	'answers: "wire by Robin last week", "unsigned", "build heron", "roof fan", 2026-05-04':
 		'Antworten: "wire by Robin last week", "unsigned", "build heron", "roof fan", 2026-05-04',
 	'what is unsigned in the build, dangers first': 'was im Ausbau ohne Unterschrift ist, Gefahren zuerst',
-	'a lead signs ("sign build": the whole build) or rejects; all comment or ask the lead':
-		'ein Meister unterschreibt ("sign build": den ganzen Ausbau) oder lehnt ab; alle merken an oder fragen den Meister',
+	'a lead signs ("sign build": the whole build), takes that back, or rejects; all comment or ask the lead':
+		'ein Meister unterschreibt ("sign build": den ganzen Ausbau), nimmt das zurück oder lehnt ab; alle merken an oder fragen den Meister',
 	'asks it again with a change; the old one stays, struck through':
 		'fragt mit einer Änderung neu; die alte bleibt, durchgestrichen',
 	'who may sign; what is unsigned, daily into this channel':
@@ -353,8 +353,6 @@ export const german: Phrasebook = {
 	'No. {0} is no answer: it withdraws the signature under build "{1}" as a whole (No. {2}), by {3}':
 		'Nr. {0} ist keine Antwort: sie zieht die Unterschrift unter dem Ausbau "{1}" als Ganzem zurück (Nr. {2}), von {3}',
 	'WITHDRAWN by {0}, {1} (No. {2})': 'ZURÜCKGEZOGEN von {0}, {1} (Nr. {2})',
-	'a lead takes a signature back, under an answer or under the whole build':
-		'ein Meister zieht eine Unterschrift zurück, unter einer Antwort oder dem ganzen Ausbau',
 	'No longer valid: rejected by {0} ({1}): {2}': 'Nicht mehr gültig: abgelehnt von {0} ({1}): {2}',
 	'No longer valid: replaced by No. {0} ({1}).': 'Nicht mehr gültig: ersetzt durch Nr. {0} ({1}).',
 	'No longer valid: replaced by No. {0}: {1}': 'Nicht mehr gültig: ersetzt durch Nr. {0}: {1}',

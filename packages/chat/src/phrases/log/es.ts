@@ -303,8 +303,8 @@ export const spanish: Phrasebook = {
 		'respuestas: "wire by Robin last week", "unsigned", "build heron", "roof fan", 2026-05-04',
 	'what is unsigned in the build, dangers first':
 		'lo que queda sin firmar en el proyecto, primero los peligros',
-	'a lead signs ("sign build": the whole build) or rejects; all comment or ask the lead':
-		'un responsable firma ("sign build": el proyecto entero) o rechaza; todos comentan o preguntan al responsable',
+	'a lead signs ("sign build": the whole build), takes that back, or rejects; all comment or ask the lead':
+		'un responsable firma ("sign build": el proyecto entero), lo retira o rechaza; todos comentan o preguntan al responsable',
 	'asks it again with a change; the old one stays, struck through':
 		'la pregunta otra vez con un cambio; la anterior queda, tachada',
 	'who may sign; what is unsigned, daily into this channel':
@@ -351,8 +351,6 @@ export const spanish: Phrasebook = {
 	'No. {0} is no answer: it withdraws the signature under build "{1}" as a whole (No. {2}), by {3}':
 		'El n.º {0} no es una respuesta: retira la firma del proyecto "{1}" en su conjunto (n.º {2}), de {3}',
 	'WITHDRAWN by {0}, {1} (No. {2})': 'RETIRADA por {0}, {1} (n.º {2})',
-	'a lead takes a signature back, under an answer or under the whole build':
-		'un responsable retira una firma, de una respuesta o del proyecto entero',
 	'No longer valid: rejected by {0} ({1}): {2}': 'Ya no vale: rechazado por {0} ({1}): {2}',
 	'No longer valid: replaced by No. {0} ({1}).': 'Ya no vale: sustituido por el n.º {0} ({1}).',
 	'No longer valid: replaced by No. {0}: {1}': 'Ya no vale: sustituido por el n.º {0}: {1}',

@@ -99,6 +99,10 @@ export const energyWork: Phrasebook = {
 	'How many hours a day is the {0} on?': 'Wie viele Stunden am Tag ist das an: {0}?',
 	'{0} W and {1} A for the {2} contradict each other: at {3} V that current is {4} W.':
 		'{0} W und {1} A für {2} widersprechen sich: bei {3} V sind das {4} W.',
+	'{0} Wh a day for the {1} contradicts its power and hours: they make {2} Wh.':
+		'{0} Wh am Tag für {1} widersprechen Leistung und Stunden: die ergeben {2} Wh.',
+	'Give the energy a day, or the power and the hours.':
+		'Die Energie am Tag angeben, oder Leistung und Stunden.',
 	'Give the power or the current, whichever you trust.':
 		'Leistung oder Strom angeben, was davon sicher stimmt.',
 	'load {0}': 'Verbraucher {0}',

@@ -1,6 +1,8 @@
 import type { Phrasebook } from '../phrasebook.js';
 
 export const runtime: Phrasebook = {
+	'days are asked for': 'gefragt ist nach Tagen',
+	'Then the hours of a load are hours a day.': 'Dann sind die Stunden eines Verbrauchers Stunden am Tag.',
 	'from full, as nothing was said': 'von voll an, da nichts gesagt wurde',
 	'state of charge to stop at': 'Ladezustand, bei dem Schluss ist',
 	'capacity left by age': 'durch Alter verbliebene Kapazität',

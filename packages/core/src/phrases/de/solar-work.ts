@@ -113,6 +113,23 @@ export const solarWork: Phrasebook = {
 	'share of the need that is covered': 'gedeckter Anteil des Bedarfs',
 	'array for the whole need': 'Feld für den ganzen Bedarf',
 	'for up to {0} a day': 'bis {0} am Tag',
+	'charge to put back': 'nachzuladende Ladung',
+	'Then the answer says in how many such days the array puts it back.':
+		'Dann sagt die Antwort, in wie vielen solchen Tagen das Feld sie nachlädt.',
+	'the array is to be sized': 'das Feld ist zu bemessen',
+	'How much is used a day (Wh or Ah)? The daily energy budget adds it up from the loads.':
+		'Wie viel wird am Tag gebraucht (Wh oder Ah)? Die Tages-Energiebilanz rechnet es aus den Verbrauchern zusammen.',
+	'In {0} this array gives next to nothing: it never puts that back.':
+		'Im {0} gibt dieses Feld so gut wie nichts: es lädt das nie nach.',
+	'Name another month, or charge from the alternator or shore power.':
+		'Einen anderen Monat nennen, oder mit Lichtmaschine oder Landstrom laden.',
+	'mean voltage while charging': 'mittlere Spannung beim Laden',
+	'usual of lithium; lead-acid takes a fifth more (practice)':
+		'üblich bei Lithium; Blei braucht ein Fünftel mehr (Praxis)',
+	'days to put it back': 'Tage bis sie nachgeladen ist',
+	'What is drawn meanwhile is not in it: simulate counts loads and sun together.':
+		'Was derweil verbraucht wird, ist nicht dabei: simulate rechnet Verbraucher und Sonne zusammen.',
+	'{0} days in {1} to put back {2}: {3} a day': '{0} Tage im {1}, um {2} nachzuladen: {3} am Tag',
 	'Enough in {0}: {1} a day for a need of {2}': 'Reicht im {0}: {1} am Tag bei einem Bedarf von {2}',
 	'No array covers the need in {0}; another source must.':
 		'Kein Feld deckt den Bedarf im {0}; eine andere Quelle muss es.',

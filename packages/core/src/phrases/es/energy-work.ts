@@ -100,6 +100,9 @@ export const energyWork: Phrasebook = {
 	'How many hours a day is the {0} on?': '¿Cuántas horas al día está en marcha: {0}?',
 	'{0} W and {1} A for the {2} contradict each other: at {3} V that current is {4} W.':
 		'{0} W y {1} A para {2} se contradicen: a {3} V esa corriente son {4} W.',
+	'{0} Wh a day for the {1} contradicts its power and hours: they make {2} Wh.':
+		'{0} Wh al día de {1} contradicen su potencia y sus horas, que dan {2} Wh.',
+	'Give the energy a day, or the power and the hours.': 'Da la energía al día, o la potencia y las horas.',
 	'Give the power or the current, whichever you trust.': 'Da la potencia o la corriente, la que sea fiable.',
 	'load {0}': 'carga {0}',
 	'typical load (practice); the nameplate decides': 'carga típica (práctica); decide la placa',

@@ -1,6 +1,8 @@
 import type { Phrasebook } from '../phrasebook.js';
 
 export const runtime: Phrasebook = {
+	'days are asked for': 'se preguntan días',
+	'Then the hours of a load are hours a day.': 'Entonces las horas de una carga son horas al día.',
 	'from full, as nothing was said': 'desde lleno, al no decirse nada',
 	'state of charge to stop at': 'estado de carga en que se para',
 	'capacity left by age': 'capacidad que queda por edad',

@@ -109,6 +109,23 @@ export const solarWork: Phrasebook = {
 	'share of the need that is covered': 'parte de la necesidad que se cubre',
 	'array for the whole need': 'campo para toda la necesidad',
 	'for up to {0} a day': 'hasta {0} al día',
+	'charge to put back': 'carga que reponer',
+	'Then the answer says in how many such days the array puts it back.':
+		'Entonces la respuesta dice en cuántos días así la repone el campo.',
+	'the array is to be sized': 'hay que dimensionar el campo',
+	'How much is used a day (Wh or Ah)? The daily energy budget adds it up from the loads.':
+		'¿Cuánto se usa al día (Wh o Ah)? El balance diario de energía lo suma a partir de las cargas.',
+	'In {0} this array gives next to nothing: it never puts that back.':
+		'En {0} este campo no da casi nada: nunca repone eso.',
+	'Name another month, or charge from the alternator or shore power.':
+		'Indica otro mes, o carga con el alternador o la toma exterior.',
+	'mean voltage while charging': 'tensión media durante la carga',
+	'usual of lithium; lead-acid takes a fifth more (practice)':
+		'habitual del litio; el plomo pide una quinta parte más (práctica)',
+	'days to put it back': 'días para reponerla',
+	'What is drawn meanwhile is not in it: simulate counts loads and sun together.':
+		'Lo que se consume mientras tanto no está contado: simulate cuenta cargas y sol juntos.',
+	'{0} days in {1} to put back {2}: {3} a day': '{0} días en {1} para reponer {2}: {3} al día',
 	'Enough in {0}: {1} a day for a need of {2}': 'Basta en {0}: {1} al día para una necesidad de {2}',
 	'No array covers the need in {0}; another source must.':
 		'Ningún campo cubre la necesidad en {0}; debe hacerlo otra fuente.',
