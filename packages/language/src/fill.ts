@@ -313,7 +313,7 @@ class Filler {
 	/** "75/15" of a controller: its volts and its amperes, whatever else is free for such values. */
 	#marked(): void {
 		for (const element of this.#elements) {
-			if (element.type !== 'quantity' || element.of === undefined) continue;
+			if (element.type !== 'quantity' || element.of !== 'controller') continue;
 			for (const { kind, value } of element.readings) {
 				const name = `${element.of}${kind === 'voltage' ? 'V' : 'A'}`;
 				const type = this.#topic.fields[name]?.type;

@@ -117,6 +117,15 @@ export function readItems(
 			}
 			continue;
 		}
+		if (
+			element.type === 'unknown' &&
+			twice.test(element.word) &&
+			typeof draft.values.durationH === 'number'
+		) {
+			draft.values.durationH *= 2;
+			draft.elements.push(element);
+			continue;
+		}
 		if (element.type === 'unknown') {
 			const isSecond = draft.next || isUnended(draft, names);
 			if (draft.hasValue && !isSecond && (draft.hasKnownName || draft.words.length > 0)) close();
@@ -152,6 +161,8 @@ export function readItems(
 			if (isCount(element.value, item[countName] as Field)) pendingCount = { value: element.value, element };
 			continue;
 		}
+		// "half full" is the state of the bank and no share of a load's time.
+		if (element.type === 'quantity' && element.of !== undefined) continue;
 		const name = fieldFor(element, item, draft, context);
 		if (name === null || isOfTopic(element, item[name] as Field, topic, context)) continue;
 		if (draft.values[name] !== undefined) close();
@@ -193,6 +204,9 @@ function isUnended(draft: Draft, names: readonly string[]): boolean {
 const nightH = 12;
 const wholeNight =
 	/^(?:overnight|over night|overnite|all nite|all night|all night long|through the night|the whole night|toda la noche|durante la noche|über nacht|die ganze nacht|durch die nacht)$/;
+
+/** "8 min twice a day". */
+const twice = /^(?:twice|zweimal)$/;
 
 /** "3x a day", "3 times a day", "3 mal am tag": how often something is done. */
 function timesADay(elements: readonly Element[], at: number): boolean {

@@ -29,7 +29,7 @@ export interface QuantityToken extends Placed {
 	/** what words without a figure were taken as ("half the night": "6 h") */
 	readonly taken?: string;
 	/** the thing a marking belongs to, whose inputs its figures are */
-	readonly of?: 'controller';
+	readonly of?: 'controller' | 'bank';
 }
 
 export type Token =
@@ -554,11 +554,11 @@ class Lexer {
 		const empty = this.#match(
 			/^(?:dead[- ]flat|stone dead|completely (?:flat|empty|dead)|totally (?:flat|empty|dead)|tiefentladen|ganz leer|totalmente (?:vacía|descargada))(?!\p{L})/u,
 		);
-		if (empty !== null) return this.#taken('fraction', '%', 0, '0 %', empty[0].length);
+		if (empty !== null && this.#isCharging()) return this.#stateOfCharge(0, empty[0].length);
 		const half = this.#match(
 			/^(?:half[- ](?:full|empty|charged|flat|dead)|halb ?(?:voll|leer)|medio (?:llena|vacía|cargada)|a media carga)(?!\p{L})/u,
 		);
-		if (half !== null) return this.#taken('fraction', '%', 0.5, '50 %', half[0].length);
+		if (half !== null && this.#isCharging()) return this.#stateOfCharge(0.5, half[0].length);
 		const ends = this.#match(/^(empty|flat|dead|leer|vacía|vacia|cero|full|voll|llena|lleno)(?!\p{L})/u);
 		const word = ends?.[1] ?? '';
 		const isFull = /^(?:full|voll|llena|lleno)$/.test(word);
@@ -566,7 +566,21 @@ class Lexer {
 			? this.#follows(/^(?:to|till|til|until|from|bis|auf|von|hasta|a|desde)$/)
 			: this.#follows(/^(?:from|von|ab|desde|de)$/) && this.#isCharging();
 		if (ends === null || !points || !this.#isCharging()) return false;
-		return this.#taken('fraction', '%', isFull ? 1 : 0, isFull ? '100 %' : '0 %', word.length);
+		return this.#stateOfCharge(isFull ? 1 : 0, word.length);
+	}
+
+	#stateOfCharge(value: number, length: number): true {
+		return this.#push({
+			type: 'quantity',
+			readings: [{ kind: 'fraction', symbol: '%', value }],
+			count: null,
+			range: false,
+			low: [],
+			taken: `${100 * value} %`,
+			of: 'bank',
+			start: this.#at,
+			end: this.#at + length,
+		});
 	}
 
 	/** A state of charge is meant only where a battery is spoken of. */

@@ -99,6 +99,18 @@ export const oneHandedEnglish: readonly Phrasing[] = [
 		fromSoc: 0,
 		toSoc: 1,
 	}),
+	read('half full 400ah bank w 6a draw how long till 20%', 'runtime', {
+		fromSoc: 0.5,
+		toSoc: 0.2,
+		unitAh: 400,
+		loads: [{ currentA: 6 }],
+	}),
+	read('coffee maker 900w 8 min twice a day, laptop 60w 3 hrs daily total', 'budget', {
+		loads: [
+			{ powerW: 900, durationH: 16 / 60 },
+			{ powerW: 60, durationH: 3 },
+		],
+	}),
 	asks('how many solar panels to run a fridge and fan', 'solar', { isSizing: true }),
 	read('two two hundred watt panels laying flat bozeman in feb', 'solar', {
 		panels: 2,
