@@ -28,9 +28,12 @@ async function expectAllThere(log: Log, acknowledged: readonly Acknowledged[]): 
 	return stored.size - acknowledged.length;
 }
 
+/** Entries of each writer that a round waits for, in turn, before its moment of chance. */
+const ENTRIES_BEFORE = [2, 4, 6, 0];
+
 /**
  * Rounds of writers on one database, killed together at a moment of chance: some while they open and migrate it,
- * most between the first entry and a few later.
+ * some before their first entry, most between two later ones.
  */
 async function killRounds(
 	url: string,
@@ -47,6 +50,10 @@ async function killRounds(
 		if (round === 0) await sleep(randomInt(60, 160));
 		else {
 			await Promise.all(writers.map((writer) => writer.spoken()));
+			const entries = together * (ENTRIES_BEFORE[(round - 1) % ENTRIES_BEFORE.length] ?? 0);
+			const written = () => writers.reduce((sum, { acknowledged }) => sum + acknowledged.length, 0);
+			// However slow the disk is: by the clock alone the writers of a busy machine have not begun.
+			while (written() < entries && writers.every(({ errors }) => errors === '')) await sleep(1);
 			await sleep(randomInt(12));
 		}
 		await Promise.all(writers.map((writer) => writer.kill()));

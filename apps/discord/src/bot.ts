@@ -98,7 +98,6 @@ export async function startDiscordBot({
 				waiting_answers: { help: 'answers not shown yet', value: await desk.waiting() },
 			}),
 	};
-	await chat.prepare();
 	const server = await serveService(service, settings);
 	try {
 		const ready = new Promise<Client<true>>((resolve) => client.once(Events.ClientReady, resolve));

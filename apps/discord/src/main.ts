@@ -24,6 +24,7 @@ keepHeapSmall();
 mkdirSync(dirname(defaultLogPath), { recursive: true });
 const chat = await openChat({
 	databaseUrl: settings.databaseUrl,
+	ownThread: true,
 	region: settings.region,
 	waiting: (sentence) => log.warn({}, sentence),
 });
@@ -35,6 +36,7 @@ async function end(exitCode: number, bot?: DiscordBot): Promise<void> {
 }
 
 try {
+	await chat.prepare();
 	const bot: DiscordBot = await startDiscordBot({ settings, chat, log, onFatal: () => void end(1, bot) });
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void end(0, bot));
 } catch (error) {

@@ -154,7 +154,6 @@ export async function startSlackBot({ settings, chat, log, ...options }: BotOpti
 	listen(app, { desk, platform, log, nowMs });
 	listenToInstallations(app, installations);
 	await app.init();
-	await chat.prepare();
 
 	let server: Server;
 	if (connection.mode === 'http') {

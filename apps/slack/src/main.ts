@@ -23,6 +23,7 @@ keepHeapSmall();
 mkdirSync(dirname(defaultLogPath), { recursive: true });
 const chat = await openChat({
 	databaseUrl: settings.databaseUrl,
+	ownThread: true,
 	region: settings.region,
 	waiting: (sentence) => log.warn({}, sentence),
 });
@@ -34,6 +35,7 @@ async function end(exitCode: number, bot?: SlackBot): Promise<void> {
 }
 
 try {
+	await chat.prepare();
 	const bot = await startSlackBot({ settings, chat, log });
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void end(0, bot));
 } catch (error) {

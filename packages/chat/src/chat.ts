@@ -1,6 +1,6 @@
-import type { AnyTopic, Language } from '@lugbook/core';
+import { type AnyTopic, type Language, topics } from '@lugbook/core';
 import { describe, Reader } from '@lugbook/language';
-import { type Json, type Log, openLog } from '@lugbook/log';
+import { type Log, openLog, openLogInThread } from '@lugbook/log';
 import { buildExample, buildVerbs } from './build/verbs.js';
 import { ask } from './commands/ask.js';
 import { logExample, logVerbs } from './commands/log.js';
@@ -9,7 +9,6 @@ import { failureAnswer, isLogError } from './failure.js';
 import { helpFor } from './help.js';
 import { rememberShown, type Shown } from './memory.js';
 import type { Incoming, Reply } from './message.js';
-import { exampleQuestion } from './question.js';
 import { rephraser } from './render/rephrase.js';
 import { listed, replyWith } from './reply.js';
 import { verbMeant } from './review/said.js';
@@ -22,25 +21,23 @@ export interface ChatOptions extends ShopDefaults {
 	readonly databaseUrl: string;
 	/** Hears, in a sentence, why the opening takes its time: another process brings the log up to date. */
 	readonly waiting?: ((sentence: string) => void) | undefined;
+	/** keeps the log in a thread of its own, so that nothing else waits while it waits for the disk */
+	readonly ownThread?: boolean | undefined;
 }
 
 /** Opens the log and the conversation over it. */
 export async function openChat(options: ChatOptions): Promise<Chat> {
-	const { databaseUrl, waiting, ...defaults } = options;
-	const log = await openLog(databaseUrl, { searchable: searchableText, waiting });
-	return new Chat(log, defaults);
+	const { databaseUrl, waiting, ownThread, ...defaults } = options;
+	const open = ownThread === true ? openLogInThread : openLog;
+	// Search finds the headline of an answer beside what was typed.
+	return new Chat(await open(databaseUrl, { searchable: ['answer', 'headline'], waiting }), defaults);
 }
 
-/** What full-text search finds of an answer beside what was typed. */
-function searchableText(body: Json): string {
-	const answer = typeof body === 'object' && body !== null && !Array.isArray(body) ? body.answer : null;
-	const headline =
-		typeof answer === 'object' && answer !== null && !Array.isArray(answer) ? answer.headline : null;
-	return typeof headline === 'string' ? headline : '';
-}
+/** Once puts the tables together, the second time the engine compiles. */
+const PRACTICE_ROUNDS = 2;
 
 /** What a bot needs of the conversation. */
-export type Conversation = Pick<Chat, 'handle' | 'shown' | 'log' | 'fieldErrors' | 'prepare'>;
+export type Conversation = Pick<Chat, 'handle' | 'shown' | 'log' | 'fieldErrors'>;
 
 /** A conversation with shops, the same on every platform: a message in, a reply out, kept before it leaves. */
 export class Chat {
@@ -58,14 +55,20 @@ export class Chat {
 	}
 
 	/**
-	 * Puts together what all answers need: tables of words, places and units. Left to the first question it takes about
-	 * half a second, in which a bot acknowledges nothing. Nothing is kept.
+	 * Answers the examples of every topic, so that the first questions of people are answered as fast as later ones:
+	 * tables of words and places are put together then, and the engine has compiled what runs often. Left to people's
+	 * questions a busy bot would acknowledge nothing for seconds. Takes a second or two; nothing is kept.
 	 */
 	async prepare(): Promise<void> {
-		describe(exampleQuestion, contextOf(this.#defaults));
 		const nowhere = { platform: 'none', shop: 'none', channel: 'none', thread: null, delivery: null };
 		const person = { id: 'nobody', name: 'nobody', lead: false };
-		await this.handle({ ...nowhere, person, command: 'ask', text: exampleQuestion, keep: false });
+		const context = contextOf(this.#defaults);
+		for (let round = 1; round <= PRACTICE_ROUNDS; round += 1) {
+			for (const text of topics.flatMap(({ examples }) => examples)) {
+				describe(text, context);
+				await this.handle({ ...nowhere, person, command: 'ask', text, keep: false });
+			}
+		}
 	}
 
 	/** Remembers which message of the platform shows an answer: its thread then goes on with that question. */

@@ -98,8 +98,12 @@ export interface Shown {
 
 /** Remembers which message shows an answer, so that a thread under it goes on with its question. */
 export async function rememberShown(log: Log, { shop, channel, message, entry }: Shown): Promise<void> {
-	await log.setSetting(shop, `entry shown as ${channel} ${message}`, String(entry));
-	await log.setSetting(shop, `message of ${entry}`, JSON.stringify({ channel, message }));
+	const places = {
+		[`entry shown as ${channel} ${message}`]: String(entry),
+		[`message of ${entry}`]: JSON.stringify({ channel, message }),
+	};
+	// After a power cut the thread stands for itself, and the answer can be asked for by its number.
+	await log.setSettings(shop, places, { lasting: false });
 }
 
 const placeSchema = z.object({ channel: z.string(), message: z.string() });

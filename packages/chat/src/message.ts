@@ -96,6 +96,8 @@ export interface Reply {
 	readonly language?: Language;
 	readonly parts: readonly Part[];
 	readonly buttons: readonly Button[];
+	/** the build that the answer is kept under, null for none; left out where only the log tells */
+	readonly build?: string | null;
 	/** the same delivery had been answered before: show nothing new */
 	readonly repeated: boolean;
 	/** what goes along as a file */

@@ -8,7 +8,8 @@ export function audienceOf(answer: Answer): Audience {
 }
 
 export function replyWith(answer: Answer, build: string | null, audience: Audience): Reply {
-	return { answer, audience, parts: partsOf(answer, build), buttons: buttonsOf(answer), repeated: false };
+	const parts = partsOf(answer, build);
+	return { answer, audience, parts, buttons: buttonsOf(answer), build, repeated: false };
 }
 
 export function withExtras(reply: Reply, parts: readonly Part[], choices: readonly Button[]): Reply {

@@ -5,7 +5,7 @@ import { languageIn } from '@lugbook/language';
 import type { Entry, Log } from '@lugbook/log';
 import { checkPairs, wholeVan } from './build/check.js';
 import { vanOf } from './build/van.js';
-import { exchangeOf, lastQuestion } from './memory.js';
+import { exchangeOf } from './memory.js';
 import type { Incoming, Reply } from './message.js';
 import { books } from './phrases/books.js';
 import { entryLine } from './render/entry.js';
@@ -38,8 +38,9 @@ const ofChannel = (channel: string) => `language in ${channel}`;
 const ofThread = (channel: string, thread: string) => `language in ${channel} ${thread}`;
 
 /** What the place of a message remembers. */
-async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
-	const { shop, channel, thread, person } = incoming;
+async function keptIn(turn: Turn): Promise<Language | null> {
+	const { log, incoming } = turn;
+	const { shop, channel, thread } = incoming;
 	if (incoming.keep === false) return null;
 	const inThread = thread === null ? null : await log.getSetting(shop, ofThread(channel, thread));
 	if (isLanguage(inThread)) return inThread;
@@ -49,7 +50,7 @@ async function keptIn({ log, incoming }: Turn): Promise<Language | null> {
 	if (thread === null && isOfChannel) return isLanguage(inChannel) ? inChannel : null;
 	// In the channel itself a message stands alone unless it goes on with a question.
 	if (thread === null && !/^>/.test(incoming.text)) return null;
-	const last = await lastQuestion(log, { shop, channel, thread, personId: person.id });
+	const last = await turn.lastQuestion();
 	const ofLast = last === null ? inChannel : await log.getSetting(shop, ofEntry(last.entry));
 	return isLanguage(ofLast) ? ofLast : null;
 }

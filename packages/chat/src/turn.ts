@@ -1,7 +1,7 @@
 import type { Context, Region, UnitHabit } from '@lugbook/core';
 import type { Reader } from '@lugbook/language';
 import type { Entry, Json, Log, NewEntry } from '@lugbook/log';
-import { buildOf, exchangeOf } from './memory.js';
+import { buildOf, exchangeOf, lastQuestion, type Remembered } from './memory.js';
 import type { Button, Incoming, Part, Reply } from './message.js';
 import { bodyOf, type Worked } from './question.js';
 import { audienceOf, listed, replyWith, withExtras } from './reply.js';
@@ -37,6 +37,7 @@ export class Turn {
 	readonly text: string;
 	readonly #defaults: ShopDefaults;
 	readonly #progress: Progress;
+	#lastQuestion: Promise<Remembered | null> | null = null;
 	/** what was kept last for this message, with its build */
 	kept: { readonly worked: Worked; readonly build: string | null } | null = null;
 
@@ -64,6 +65,13 @@ export class Turn {
 		const { build, keep, shop, channel } = this.incoming;
 		if (build !== undefined) return build;
 		return keep === false ? null : await buildOf(this.log, shop, channel);
+	}
+
+	/** The question that this message may go on with. Nothing that the message itself brings about changes it. */
+	lastQuestion(): Promise<Remembered | null> {
+		const { shop, channel, thread, person } = this.incoming;
+		this.#lastQuestion ??= lastQuestion(this.log, { shop, channel, thread, personId: person.id });
+		return this.#lastQuestion;
 	}
 
 	/** Rule set and units before the message itself has said anything of them. */

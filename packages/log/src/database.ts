@@ -40,6 +40,8 @@ export interface Database {
 	readonly writesPerCommit: number;
 	/** For changes of the schema, which may take longer than any statement of the log. */
 	withoutTimeLimit<T>(task: (db: Kysely<Tables>) => Promise<T>): Promise<T>;
+	/** Runs a writing transaction. Not `lasting`, a power cut may undo it, as long as nothing lasting was written after. */
+	transact(lasting: boolean, task: (transaction: Transaction<Tables>) => Promise<void>): Promise<void>;
 	/** Reads the head of a shop so that no other writer can read it before this transaction ends. */
 	lockHead(transaction: Transaction<Tables>, shop: string): Promise<Head | null>;
 	indexWords(transaction: Transaction<Tables>, entries: readonly IndexedEntry[]): Promise<void>;

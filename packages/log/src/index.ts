@@ -3,9 +3,10 @@ export { ENTRY_KINDS, type Entry, type EntryKind, LIMITS, type NewEntry } from '
 export { LOG_ERROR_CODES, LogError, type LogErrorCode } from './errors.js';
 export type { FindOptions, LogFilter } from './find.js';
 export type { Json } from './json.js';
-export type { Log, LogOptions, LogPerson, ValueRange } from './log.js';
+export type { Log, LogOptions, LogPerson, ValueRange, WriteOptions } from './log.js';
 export { isConsistent, isIncluded, leafHash } from './merkle.js';
 export { openLog } from './open.js';
+export { openLogInThread } from './own-thread.js';
 export { copyLog, type ImportResult } from './portable.js';
 export type { ConsistencyProof, InclusionProof, TreeHead } from './proofs.js';
 export { rechained } from './rechain.js';

@@ -1,7 +1,6 @@
 import type { Head } from './database.js';
 import type { Entry, EntryKind, NewEntry } from './entry.js';
 import type { FindOptions, LogFilter } from './find.js';
-import type { Json } from './json.js';
 import type { ImportResult } from './portable.js';
 import type { ConsistencyProof, InclusionProof, TreeHead } from './proofs.js';
 import type { VerifyReport } from './verify.js';
@@ -23,10 +22,10 @@ export interface LogOptions {
 	 */
 	readonly asItIs?: boolean | undefined;
 	/**
-	 * Text of a body that `words` shall find beside what the person typed, e.g. the headline of an answer.
-	 * It stays in the index when the person is forgotten. None unless said.
+	 * Where in a body the text stands that `words` shall find beside what the person typed: the names of the fields on
+	 * the way to it, as `['answer', 'headline']`. It stays in the index when the person is forgotten. None unless said.
 	 */
-	readonly searchable?: ((body: Json) => string) | undefined;
+	readonly searchable?: readonly string[] | undefined;
 }
 
 /** Somebody who has entries in a shop. */
@@ -36,6 +35,11 @@ export interface LogPerson {
 	readonly name: string;
 	/** the pseudonym in the chain; null where a person has no entry yet */
 	readonly tag: string | null;
+}
+
+export interface WriteOptions {
+	/** False for what a power cut may undo; a process that ends undoes nothing. It then waits for no disk. */
+	readonly lasting?: boolean | undefined;
 }
 
 /** Texts from `from` up to, but without, `below`, in the order of their UTF-8 bytes. */
@@ -89,13 +93,25 @@ export interface Log {
 	shops(): Promise<string[]>;
 	/** Keeps a small text outside the chain, e.g. how the bot is installed; null removes it. */
 	setSetting(shop: string, key: string, value: string | null): Promise<void>;
+	/** Several of them, all or none; null removes one. */
+	setSettings(
+		shop: string,
+		values: Readonly<Record<string, string | null>>,
+		options?: WriteOptions,
+	): Promise<void>;
 	getSetting(shop: string, key: string): Promise<string | null>;
 	/**
 	 * Changes a setting only where it is as expected (null: not there), so that of several processes one alone
 	 * gets to do it; `to` null removes it.
 	 * @returns whether it was changed
 	 */
-	swapSetting(shop: string, key: string, from: string | null, to: string | null): Promise<boolean>;
+	swapSetting(
+		shop: string,
+		key: string,
+		from: string | null,
+		to: string | null,
+		options?: WriteOptions,
+	): Promise<boolean>;
 	/**
 	 * The settings of one shop, by key. They may hold secrets.
 	 * @param outside leaves those out whose value lies in this range

@@ -1,7 +1,7 @@
 import { Migrator, sql } from 'kysely';
 import type { Database } from './database.js';
 import { LogError, messageOf } from './errors.js';
-import type { Log, LogOptions } from './log.js';
+import type { LogOptions } from './log.js';
 import { migrationsFor } from './migrations.js';
 import { retrying } from './retry.js';
 import { SqlLog } from './sql-log.js';
@@ -14,7 +14,7 @@ const DEFAULT_PATIENCE_MS = 5000;
  * @throws LogError 'bad-url' for anything else, 'unavailable' when a newer version has written the log, or an earlier
  * one that shall be left as it is, or what the database says
  */
-export async function openLog(url: string, options: LogOptions = {}): Promise<Log> {
+export async function openLog(url: string, options: LogOptions = {}): Promise<SqlLog> {
 	const patienceMs = options.patienceMs ?? DEFAULT_PATIENCE_MS;
 	const database = await openDatabase(url, patienceMs).catch((error: unknown) => {
 		if (error instanceof LogError) throw error;
@@ -34,7 +34,7 @@ export async function openLog(url: string, options: LogOptions = {}): Promise<Lo
 		await database.close();
 		throw error;
 	}
-	return new SqlLog(database, patienceMs, options.searchable ?? (() => ''));
+	return new SqlLog(database, patienceMs, options.searchable ?? null);
 }
 
 /** Each driver is loaded only where it is used: neither is needed for the other database. */

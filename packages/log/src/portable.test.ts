@@ -67,7 +67,7 @@ describe.each(DIRECTIONS)('$title', ({ from, to }) => {
 
 	async function open(dialect: typeof from): Promise<{ log: Log; close(): Promise<void> }> {
 		const { url, remove } = await dialect.fresh();
-		const log = await openLog(url, { searchable: (body) => JSON.stringify(body) });
+		const log = await openLog(url, { searchable: [] });
 		return {
 			log,
 			async close() {

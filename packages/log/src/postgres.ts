@@ -133,6 +133,15 @@ class PostgresDatabase implements Database {
 		}
 	}
 
+	/** Its server has others do the waiting, so that all may last. */
+	async transact(
+		_lasting: boolean,
+		task: (transaction: Transaction<Tables>) => Promise<void>,
+	): Promise<void> {
+		// Each statement must see what the holder of the lock before us wrote, whatever the server's default.
+		await this.db.transaction().setIsolationLevel('read committed').execute(task);
+	}
+
 	writeKey(shop: string): string {
 		return shop;
 	}

@@ -28,7 +28,7 @@ describe.each(DIALECTS)('$title', (dialect) => {
 	beforeAll(async () => {
 		const fresh = await dialect.fresh();
 		remove = fresh.remove;
-		log = await openLog(fresh.url, { searchable: (body) => JSON.stringify(body) });
+		log = await openLog(fresh.url, { searchable: [] });
 		for (let number = 1; number <= 230; number += 1) {
 			await log.append(
 				entryOf({

@@ -25,9 +25,10 @@ import {
 	type LogFilter,
 	searchedWords,
 } from './find.js';
+import { FOLD_PAGE, foldPages } from './fold.js';
 import { forgetIn } from './forget.js';
 import type { Json } from './json.js';
-import type { Log, LogPerson, ValueRange } from './log.js';
+import type { Log, LogPerson, ValueRange, WriteOptions } from './log.js';
 import type { Leaves } from './merkle.js';
 import { pageOfRows } from './page.js';
 import { exportLines, type ImportResult, importLines } from './portable.js';
@@ -43,11 +44,8 @@ import { retrying } from './retry.js';
 import { type EntryRow, entryWhere, headOf, peopleOf, toEntry } from './rows.js';
 import type { Tables } from './tables.js';
 import { type VerifyReport, verifyShop } from './verify.js';
-import { indexedWordsOf } from './words.js';
+import { indexedWordsOf, textAt } from './words.js';
 import { Writes } from './writes.js';
-
-/** Entries that `fold` holds in memory at a time. */
-const FOLD_PAGE = 200;
 
 const settingKey = storable(LIMITS.settingKeyBytes, false);
 const settingValue = storable(LIMITS.settingValueBytes).nullable();
@@ -60,11 +58,11 @@ export class SqlLog implements Log {
 	readonly #database: Database;
 	readonly #db: Kysely<Tables>;
 	readonly #patienceMs: number;
-	readonly #searchable: (body: Json) => string;
+	readonly #searchable: readonly string[] | null;
 	readonly #writes: Writes;
 	#closed = false;
 
-	constructor(database: Database, patienceMs: number, searchable: (body: Json) => string) {
+	constructor(database: Database, patienceMs: number, searchable: readonly string[] | null) {
 		this.#database = database;
 		this.#db = database.db;
 		this.#patienceMs = patienceMs;
@@ -131,14 +129,14 @@ export class SqlLog implements Log {
 		parseOrRefuse(identifier, shop, 'shop');
 		const filter = checkFilter(given);
 		const end = (await this.head(shop))?.number ?? 0;
-		let state = initial;
-		// By pages and not by an open cursor: the step may itself use the log.
-		for (let above = 0; above < end; ) {
-			const rows = await this.#read(() => this.#page(shop, filter, above, end));
-			for (const row of rows) state = await step(state, toEntry(row));
-			above = rows.length < FOLD_PAGE ? end : (rows.at(-1)?.number ?? end);
-		}
-		return state;
+		return await foldPages(end, (above, end) => this.page(shop, filter, above, end), initial, step);
+	}
+
+	/** The first FOLD_PAGE entries above a number, up to another, oldest first. */
+	async page(shop: string, given: LogFilter, above: number, end: number): Promise<Entry[]> {
+		parseOrRefuse(identifier, shop, 'shop');
+		const filter = checkFilter(given);
+		return (await this.#read(() => this.#page(shop, filter, above, end))).map(toEntry);
 	}
 
 	async #page(shop: string, filter: CheckedFilter, above: number, end: number): Promise<EntryRow[]> {
@@ -220,20 +218,24 @@ export class SqlLog implements Log {
 	}
 
 	async setSetting(shop: string, key: string, value: string | null): Promise<void> {
+		await this.setSettings(shop, { [key]: value });
+	}
+
+	async setSettings(
+		shop: string,
+		values: Readonly<Record<string, string | null>>,
+		options?: WriteOptions,
+	): Promise<void> {
 		parseOrRefuse(identifier, shop, 'shop');
-		parseOrRefuse(settingKey, key, 'key');
-		parseOrRefuse(settingValue, value, 'value');
-		await this.#write(shop, async (transaction) => {
-			if (value === null) {
-				await transaction.deleteFrom('settings').where('shop', '=', shop).where('key', '=', key).execute();
-				return;
-			}
-			await transaction
-				.insertInto('settings')
-				.values({ shop, key, value })
-				.onConflict((conflict) => conflict.columns(['shop', 'key']).doUpdateSet({ value }))
-				.execute();
-		});
+		const settings = Object.entries(values);
+		for (const [key, value] of settings) {
+			parseOrRefuse(settingKey, key, 'key');
+			parseOrRefuse(settingValue, value, 'value');
+		}
+		const put = async (transaction: Transaction<Tables>) => {
+			for (const [key, value] of settings) await putSetting(transaction, { shop, key, value });
+		};
+		await this.#write(shop, put, options);
 	}
 
 	async getSetting(shop: string, key: string): Promise<string | null> {
@@ -250,13 +252,19 @@ export class SqlLog implements Log {
 		return row?.value ?? null;
 	}
 
-	async swapSetting(shop: string, key: string, from: string | null, to: string | null): Promise<boolean> {
+	async swapSetting(
+		shop: string,
+		key: string,
+		from: string | null,
+		to: string | null,
+		options?: WriteOptions,
+	): Promise<boolean> {
 		parseOrRefuse(identifier, shop, 'shop');
 		parseOrRefuse(settingKey, key, 'key');
 		parseOrRefuse(settingValue, from, 'from');
 		parseOrRefuse(settingValue, to, 'to');
 		let isChanged = false;
-		await this.#write(shop, async (transaction) => {
+		const swap = async (transaction: Transaction<Tables>) => {
 			const at = { shop, key };
 			const result =
 				from === null
@@ -282,7 +290,8 @@ export class SqlLog implements Log {
 								.where('value', '=', from)
 								.executeTakeFirst();
 			isChanged = result !== null && changedRows(result) > 0;
-		});
+		};
+		await this.#write(shop, swap, options);
 		return isChanged;
 	}
 
@@ -399,7 +408,8 @@ export class SqlLog implements Log {
 	}
 
 	#wordsOf(entry: Pick<CheckedEntry, 'build' | 'topic' | 'bodyText'>, text: string): string[] {
-		const searchable = this.#searchable(JSON.parse(entry.bodyText) as Json);
+		const searchable =
+			this.#searchable === null ? '' : textAt(JSON.parse(entry.bodyText) as Json, this.#searchable);
 		// Build and topic first: a search within a build counts on their words, whatever is left out of a long text.
 		return indexedWordsOf([entry.build ?? '', entry.topic ?? '', text, searchable].join('\n'));
 	}
@@ -409,14 +419,33 @@ export class SqlLog implements Log {
 		return await retrying(this.#database, Date.now() + this.#patienceMs, task);
 	}
 
-	async #write<T>(shop: string, task: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
+	async #write<T>(
+		shop: string,
+		task: (transaction: Transaction<Tables>) => Promise<T>,
+		options?: WriteOptions,
+	): Promise<T> {
 		this.#assertOpen();
-		return await this.#writes.run(shop, task);
+		return await this.#writes.run(shop, task, options);
 	}
 
 	#assertOpen(): void {
 		if (this.#closed) throw new LogError('unavailable', 'this log has been closed');
 	}
+}
+
+async function putSetting(
+	transaction: Transaction<Tables>,
+	{ shop, key, value }: { readonly shop: string; readonly key: string; readonly value: string | null },
+): Promise<void> {
+	if (value === null) {
+		await transaction.deleteFrom('settings').where('shop', '=', shop).where('key', '=', key).execute();
+		return;
+	}
+	await transaction
+		.insertInto('settings')
+		.values({ shop, key, value })
+		.onConflict((conflict) => conflict.columns(['shop', 'key']).doUpdateSet({ value }))
+		.execute();
 }
 
 /** Rows that a statement inserted, deleted or changed. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { isPrefix, wordsOf } from './words.js';
+import { isPrefix, textAt, wordsOf } from './words.js';
 
 test.each([
 	['Fridge on 4AWG', ['fridge', 'on', '4', 'awg']],
@@ -34,4 +34,16 @@ test('the beginning of a word may stand for it, but not of a number nor a single
 	expect(isPrefix('frid')).toBe(true);
 	expect(isPrefix('v')).toBe(false);
 	expect(isPrefix('12')).toBe(false);
+});
+
+test.each([
+	[['answer', 'headline'], '4 AWG'],
+	[['answer', 'wires'], '[1,2]'],
+	[['answer', 'none'], ''],
+	[['answer', 'headline', 'length'], ''],
+	[['answer', 'wires', 'length'], ''],
+	[['toString'], ''],
+	[[], '{"answer":{"headline":"4 AWG","wires":[1,2]}}'],
+])('the text of a body at %j', (way, text) => {
+	expect(textAt({ answer: { headline: '4 AWG', wires: [1, 2] } }, way)).toBe(text);
 });

@@ -1,4 +1,5 @@
 import { LIMITS } from './entry.js';
+import type { Json } from './json.js';
 
 /** Longest word kept in the index; longer runs of letters are no words of the trade. */
 const WORD_LENGTH = 64;
@@ -13,6 +14,16 @@ export function wordsOf(text: string): string[] {
 		.toLowerCase()
 		.match(/\p{N}+|[\p{L}\p{M}]+/gu);
 	return [...new Set((runs ?? []).map((run) => [...run].slice(0, WORD_LENGTH).join('')))];
+}
+
+/** The text that stands at the end of a way through a body; anything else there is taken as its JSON, nothing as ''. */
+export function textAt(body: Json, way: readonly string[]): string {
+	let at: Json | undefined = body;
+	for (const name of way) {
+		const isObject: boolean = typeof at === 'object' && at !== null && !Array.isArray(at);
+		at = isObject && Object.hasOwn(at as object, name) ? (at as { [name: string]: Json })[name] : undefined;
+	}
+	return at === undefined ? '' : typeof at === 'string' ? at : JSON.stringify(at);
 }
 
 /**

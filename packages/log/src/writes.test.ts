@@ -58,6 +58,25 @@ describe('on SQLite', () => {
 		expect(seenAtAnswer).toEqual(numbers.map((answer) => ({ answer, seen: numbers })));
 	});
 
+	test('what a power cut may undo waits for no disk, unless something lasting goes along', async () => {
+		const waitsForDisk = async (transaction: Transaction<Tables>) => {
+			const { rows } = await sql<{ synchronous: number }>`pragma synchronous`.execute(transaction);
+			return rows[0]?.synchronous;
+		};
+		const [FULL, NORMAL] = [2, 1];
+		expect(await writes.run('any shop', waitsForDisk)).toBe(FULL);
+		expect(await writes.run('any shop', waitsForDisk, { lasting: false })).toBe(NORMAL);
+		const together = [{ lasting: false }, {}, { lasting: false }];
+		expect(await Promise.all(together.map((how) => writes.run('any shop', waitsForDisk, how)))).toEqual([
+			...[FULL, FULL, FULL],
+		]);
+		const failing = writes.run('any shop', () => Promise.reject(new LogError('bad-entry', 'no')), {
+			lasting: false,
+		});
+		await expect(failing).rejects.toThrow('no');
+		expect(await writes.run('any shop', waitsForDisk)).toBe(FULL);
+	});
+
 	test.each([
 		['a refusal of the log', new LogError('bad-entry', 'no')],
 		['an error of the database', null],

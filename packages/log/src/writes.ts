@@ -1,5 +1,6 @@
 import type { Transaction } from 'kysely';
 import type { Database } from './database.js';
+import type { WriteOptions } from './log.js';
 import { WriteQueue } from './queue.js';
 import { mayPass, retrying } from './retry.js';
 import type { Tables } from './tables.js';
@@ -9,6 +10,7 @@ interface Write {
 	readonly task: (transaction: Transaction<Tables>) => Promise<void>;
 	/** the time of `Date.now()` after which it is not tried again */
 	readonly deadlineMs: number;
+	readonly lasting: boolean;
 }
 
 /**
@@ -28,11 +30,19 @@ export class Writes {
 		);
 	}
 
-	/** Runs a task in a transaction; durable when it resolves. After a try that was rolled back it is run again. */
-	async run<T>(shop: string, task: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
+	/**
+	 * Runs a task in a transaction; after a try that was rolled back it is run again.
+	 * @param options.lasting durable when it resolves, unless said
+	 */
+	async run<T>(
+		shop: string,
+		task: (transaction: Transaction<Tables>) => Promise<T>,
+		{ lasting = true }: WriteOptions = {},
+	): Promise<T> {
 		const result: { value?: T } = {};
 		await this.#queue.run(this.#database.writeKey(shop), {
 			deadlineMs: Date.now() + this.#patienceMs,
+			lasting,
 			task: async (transaction) => {
 				result.value = await task(transaction);
 			},
@@ -66,14 +76,11 @@ export class Writes {
 	/** @returns what it failed with, and nothing is written; or null */
 	async #inOneTransaction(writes: readonly Write[], deadlineMs: number): Promise<unknown> {
 		try {
+			const lasting = writes.some((write) => write.lasting);
 			await retrying(this.#database, deadlineMs, () =>
-				// Each statement must see what the holder of the lock before us wrote, whatever the server's default.
-				this.#database.db
-					.transaction()
-					.setIsolationLevel('read committed')
-					.execute(async (transaction) => {
-						for (const { task } of writes) await task(transaction);
-					}),
+				this.#database.transact(lasting, async (transaction) => {
+					for (const { task } of writes) await task(transaction);
+				}),
 			);
 			return null;
 		} catch (error) {

@@ -28,7 +28,6 @@ export function handling(chat: Chat, handle: Chat['handle']): Conversation {
 		log: chat.log,
 		shown: chat.shown.bind(chat),
 		fieldErrors: chat.fieldErrors.bind(chat),
-		prepare: chat.prepare.bind(chat),
 		handle,
 	};
 }

@@ -127,6 +127,14 @@ export interface DeskOptions {
 type Acted = Pick<Asked, 'command' | 'delivery' | 'shop' | 'channel' | 'thread'> &
 	Partial<Pick<Asked, 'text'>>;
 
+/** A reply that stands before the people. */
+interface Placed {
+	/** the message that everybody in the channel sees, where there is one */
+	readonly at: MessageAt | null;
+	/** resolves, whatever comes of it, when the place has been written down */
+	readonly remembered: Promise<void>;
+}
+
 /** How a reply is shown. */
 interface Showing {
 	readonly way: Way;
@@ -255,11 +263,12 @@ export class Desk {
 					return;
 				}
 				try {
-					await this.#show(
+					const { remembered } = await this.#show(
 						shop,
 						{ ...reply, audience: 'channel' },
 						{ way, mayBeShown: false, stillOurs: async () => {} },
 					);
+					await remembered;
 				} catch (error) {
 					await log.setSetting(shop, key, null);
 					throw error;
@@ -447,12 +456,13 @@ export class Desk {
 				await this.tell(asked, way, FAILED);
 				return false;
 			}
+			let remembered: Promise<void> = Promise.resolve();
 			// Answered and shown long ago, when no row is left that says so.
 			if (reply.repeated && !mayBeShown && !wasUnshown) {
 				this.metrics.count('repeated_total', { platform });
 			} else {
 				try {
-					await this.#present(asked, reply, { way, mayBeShown, stillOurs, news });
+					({ remembered } = await this.#present(asked, reply, { way, mayBeShown, stillOurs, news }));
 				} catch (error) {
 					await news.end();
 					if (error instanceof TakenOver || (await isLost())) return leftToOther();
@@ -475,7 +485,9 @@ export class Desk {
 			}
 			const { status, topic, entry } = reply.answer;
 			const struckOff = (error: unknown) => this.#failed(asked, 'strike off', error);
-			if (held !== null) await this.#outbox.shown(held).catch(struckOff);
+			// Together: where the database has a single writer they are one commit.
+			const left = held === null ? Promise.resolve() : this.#outbox.shown(held).catch(struckOff);
+			await Promise.all([remembered, left]);
 			if (command === 'log' && entry !== null) {
 				await this.#outbox.shownOtherwise(shop, entry).catch(struckOff);
 			}
@@ -493,18 +505,17 @@ export class Desk {
 		}
 	}
 
-	async #present(asked: Asked, reply: Reply, how: Showing): Promise<void> {
+	async #present(asked: Asked, reply: Reply, how: Showing): Promise<Placed> {
 		const { shop, channel } = asked;
-		const entry = reply.answer.entry === null ? null : await this.#chat.log.entry(shop, reply.answer.entry);
-		const complete = withButtons(reply, asked, entry?.build ?? null);
+		const complete = withButtons(reply, asked, await this.#buildOf(shop, reply));
 		// It is for everybody in the place: what one person alone sees does not count as having said it.
 		const isForAll = reply.audience === 'channel';
 		const notice = isForAll
 			? await this.#notices.take(shop, channel, reply.language ?? 'en').catch(() => null)
 			: null;
-		let at: MessageAt | null;
+		let placed: Placed;
 		try {
-			at = await this.#show(
+			placed = await this.#show(
 				shop,
 				notice === null ? complete : { ...complete, parts: [...complete.parts, notice] },
 				how,
@@ -513,32 +524,32 @@ export class Desk {
 			if (notice !== null) await this.#notices.giveBack(shop, channel).catch(() => undefined);
 			throw error;
 		}
-		for (const mark of reply.marks ?? []) await this.#mark(shop, mark, at);
+		for (const mark of reply.marks ?? []) await this.#mark(shop, mark, placed.at);
+		return placed;
 	}
 
-	/**
-	 * Shows a reply and remembers where it stands, so that a thread or a reply under it goes on with it.
-	 * @returns the message that everybody in the channel sees, where there is one
-	 */
-	async #show(
-		shop: string,
-		reply: Reply,
-		{ way, mayBeShown, stillOurs, news }: Showing,
-	): Promise<MessageAt | null> {
+	async #buildOf(shop: string, { build, answer }: Reply): Promise<string | null> {
+		if (build !== undefined || answer.entry === null) return build ?? null;
+		return (await this.#chat.log.entry(shop, answer.entry))?.build ?? null;
+	}
+
+	/** Shows a reply and remembers where it stands, so that a thread or a reply under it goes on with it. */
+	async #show(shop: string, reply: Reply, { way, mayBeShown, stillOurs, news }: Showing): Promise<Placed> {
 		// Large files are made as they are read: that is the long work.
 		const whole = await loaded(reply, way.room);
 		await news?.end();
 		await stillOurs();
 		const { channel, message } = await way.show(whole, mayBeShown, stillOurs);
-		if (message === null || reply.audience === 'asker') return null;
+		if (message === null || reply.audience === 'asker') return { at: null, remembered: Promise.resolve() };
 		const { entry } = reply.answer;
-		if (entry === null) return { channel, message };
-		await this.#chat
+		const at = { channel, message };
+		if (entry === null) return { at, remembered: Promise.resolve() };
+		const remembered = this.#chat
 			.shown({ shop, channel, message, entry })
 			.catch((error: unknown) =>
 				this.#log.warn(errorFacts(error), 'could not remember where an answer stands'),
 			);
-		return { channel, message };
+		return { at, remembered };
 	}
 
 	/** @param by the message that says so, as it names the answers that a build was worked out into again */

@@ -6,7 +6,7 @@
  */
 
 import { createHash } from 'node:crypto';
-import type { Log } from '@lugbook/log';
+import type { Log, WriteOptions } from '@lugbook/log';
 import { z } from 'zod';
 import { commandNames } from '../message.js';
 import type { Asked } from './desk.js';
@@ -150,13 +150,13 @@ export class Outbox {
 		await this.#inTurn(held.key, async () => {
 			const own = this.#ownOf(held);
 			if (own === undefined) return;
-			await this.#swap(held.key, own.text, { ...own.row, place }, this.nowMs() + this.leaseMs, own.hold);
+			await this.#swap(held.key, own.text, { ...own.row, place }, this.nowMs() + this.leaseMs, own);
 		});
 	}
 
-	/** The answer stands before the people. */
+	/** The answer stands before the people. Undone by a power cut, the next process looks whether it does. */
 	async shown(held: Held): Promise<void> {
-		await this.#leave(held, () => doneRow, SHOWN_KEPT_MS);
+		await this.#leave(held, () => doneRow, SHOWN_KEPT_MS, { lasting: false });
 	}
 
 	/**
@@ -208,13 +208,13 @@ export class Outbox {
 		from: string | null,
 		row: Omit<Row, 'by' | 'untilMs'>,
 		untilMs: number,
-		hold?: number,
+		{ hold, lasting }: { readonly hold?: number } & WriteOptions = {},
 	): Promise<boolean> {
 		this.#writes += 1;
 		const write = this.#writes;
 		const after: Row = { ...row, by: `${this.process} ${write}`, untilMs };
 		const text = textOf(after);
-		if (!(await this.log.swapSetting(this.#shelf, key, from, text))) {
+		if (!(await this.log.swapSetting(this.#shelf, key, from, text, { lasting }))) {
 			// A write whose answer was lost on the way was done all the same.
 			if ((await this.log.getSetting(this.#shelf, key)) !== text) return false;
 		}
@@ -222,13 +222,18 @@ export class Outbox {
 		return true;
 	}
 
-	async #leave(held: Held, after: (row: Row) => Omit<Row, 'by' | 'untilMs'>, keptMs: number): Promise<void> {
+	async #leave(
+		held: Held,
+		after: (row: Row) => Omit<Row, 'by' | 'untilMs'>,
+		keptMs: number,
+		options?: WriteOptions,
+	): Promise<void> {
 		const { key } = held;
 		await this.#inTurn(key, async () => {
 			const own = this.#ownOf(held);
 			if (own === undefined) return;
 			try {
-				await this.#swap(key, own.text, after(own.row), this.nowMs() + keptMs);
+				await this.#swap(key, own.text, after(own.row), this.nowMs() + keptMs, options);
 			} finally {
 				// Not before: this process would take a row that it is just leaving for one that was left behind.
 				this.#held.delete(key);
@@ -240,7 +245,7 @@ export class Outbox {
 		const own = this.#held.get(key);
 		if (own === undefined || own.row.untilMs - this.nowMs() > this.leaseMs / 2) return;
 		const untilMs = this.nowMs() + this.leaseMs;
-		if (!(await this.#swap(key, own.text, own.row, untilMs, own.hold))) this.#held.delete(key);
+		if (!(await this.#swap(key, own.text, own.row, untilMs, own))) this.#held.delete(key);
 	}
 
 	/** Two writes of one row at once would each go by the text before, and the slower one would fail. */

@@ -3,7 +3,7 @@ import { type Decline, declineOf, equipmentNamed, type Reading } from '@lugbook/
 import { type Answer, bareAnswer } from '../answer.js';
 import { withBuild } from '../build/borrowed.js';
 import { toldInWords } from '../build/tell.js';
-import { lastQuestion, type Remembered } from '../memory.js';
+import type { Remembered } from '../memory.js';
 import type { Button, Part, Reply } from '../message.js';
 import { exampleQuestion, leaveOut, type Worked, workOut } from '../question.js';
 import { workingParts } from '../render/parts.js';
@@ -23,7 +23,7 @@ const joins = /^\W*(?:and|or|but|y|o|pero|und|oder|aber)\s+\S/iu;
 
 /** Anything in words: a question, or a change to the one before it in the thread. */
 export async function ask(turn: Turn): Promise<Reply> {
-	const { incoming, reader, log } = turn;
+	const { incoming, reader } = turn;
 	const aboutOneself = await aboutMe(turn);
 	if (aboutOneself !== null) return aboutOneself;
 	const build = await turn.build();
@@ -36,15 +36,7 @@ export async function ask(turn: Turn): Promise<Reply> {
 	const fresh = reader.read(question, { context, ...(topic === null ? {} : { topic }) });
 	const mayGoOn =
 		incoming.thread !== null || goesOn !== null || fresh.said.length > 0 || joins.test(question);
-	const remembered =
-		incoming.keep !== false && mayGoOn
-			? await lastQuestion(log, {
-					shop: incoming.shop,
-					channel: incoming.channel,
-					thread: incoming.thread,
-					personId: incoming.person.id,
-				})
-			: null;
+	const remembered = incoming.keep !== false && mayGoOn ? await turn.lastQuestion() : null;
 	const goesOnHere = remembered !== null && (incoming.thread !== null || goesOn !== null);
 	const told = topic === null ? await toldInWords(turn, build, question, fresh, goesOnHere) : null;
 	if (told !== null) return told;
