@@ -328,11 +328,11 @@ export class DiscordStandIn {
 		return this.restCalls.filter((call) => route === undefined || call.route === route);
 	}
 
-	/** Drops what was recorded of calls, interactions and messages, for loads that would fill the memory. */
-	forget(): void {
-		this.restCalls.length = 0;
-		this.interactions.all.length = 0;
-		this.guild.messages.length = 0;
+	/** Drops what was recorded of calls, interactions and messages but the newest, for loads that would fill the memory. */
+	forget(newest = 0): void {
+		for (const recorded of [this.restCalls, this.interactions.all, this.guild.messages]) {
+			recorded.splice(0, recorded.length - newest);
+		}
 	}
 
 	/** Commands as registered, for the guild when there are any, else the global ones. */

@@ -266,10 +266,11 @@ export class SlackStandIn {
 		return this.api.calls.filter((call) => method === undefined || call.method === method);
 	}
 
-	/** Drops what was recorded of calls and messages, for loads that would fill the memory. */
-	forget(): void {
-		this.api.calls.length = 0;
-		this.workspace.messages.length = 0;
+	/** Drops what was recorded of calls and messages but the newest, for loads that would fill the memory. */
+	forget(newest = 0): void {
+		for (const recorded of [this.api.calls, this.workspace.messages]) {
+			recorded.splice(0, recorded.length - newest);
+		}
 	}
 
 	/** The text of each message this person sees in the channel, oldest first. */
