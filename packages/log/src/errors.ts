@@ -6,7 +6,7 @@ export const LOG_ERROR_CODES = [
 	'read-only',
 	/** Somebody else held the database longer than this log waits. */
 	'locked',
-	/** The database server went away and did not come back in time. */
+	/** The database server went away and did not come back in time, or the thread that keeps the log has ended. */
 	'connection-lost',
 	/** What is stored does not match its hashes, or the file is damaged. */
 	'corrupt',

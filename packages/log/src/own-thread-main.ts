@@ -29,9 +29,9 @@ const serve: Serve = async (name, given) => {
 		case 'export':
 			return exported.open(opened.export(first as string, second as { persons: boolean }));
 		case 'exported':
-			return await exported.next(first as number);
+			return await exported.next(first as string);
 		case 'exportEnd':
-			return await exported.close(first as number);
+			return await exported.close(first as string);
 		case 'import':
 			return await opened.import(linesOf(async () => (await calls.call('lines', first)) as string[]));
 		case 'close':

@@ -129,6 +129,23 @@ describe('many entries', () => {
 		});
 	});
 
+	test('are not taken for all where the thread ends in the middle of an export', async () => {
+		const lines = log.export('local', { persons: true })[Symbol.asyncIterator]();
+		await lines.next();
+		await threads[0]?.terminate();
+		// Another export in the thread that is started anew has lines of its own.
+		const others = log.export('local', { persons: true })[Symbol.asyncIterator]();
+		await others.next();
+		const rest = async () => {
+			while ((await lines.next()).done !== true);
+		};
+		await expect(rest()).rejects.toMatchObject({
+			code: 'connection-lost',
+			message: 'the thread that keeps the log has ended in the middle of its lines',
+		});
+		await others.return?.();
+	});
+
 	test('are brought into it from elsewhere; lines that break off are told as they are', async () => {
 		const lines = await linesOf(log.export('local', { persons: true }));
 		const { url: emptyUrl, remove: removeEmpty } = await sqlite.fresh();

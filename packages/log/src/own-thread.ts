@@ -50,7 +50,7 @@ export async function openLogInThread(url: string, options: LogOptions = {}): Pr
 	const imported = new Batches();
 	const serve: Serve = async (name, [given]) => {
 		if (name === 'waiting') return waiting?.(given as string);
-		return await imported.next(given as number);
+		return await imported.next(given as string);
 	};
 	const start = () => new Thread({ url, options: others }, serve);
 	let thread = start();
