@@ -13,6 +13,8 @@ import { openSqlite } from './sqlite.js';
 import type { Tables } from './tables.js';
 
 const steps = Object.keys(migrationsFor('sqlite'));
+/** What a connection to a server takes on a busy machine has to be in it [ms]. */
+const PATIENCE_MS = 1000;
 const FIRST = steps[0] as string;
 const LAST = steps.at(-1) as string;
 
@@ -82,13 +84,16 @@ describe.each(DIALECTS)('$title', (dialect) => {
 		const first = await earlierLog(url);
 		const heard: string[] = [];
 		let isOpen = false;
-		const opening = openLog(url, { patienceMs: 100, waiting: (sentence) => void heard.push(sentence) });
+		const opening = openLog(url, {
+			patienceMs: PATIENCE_MS,
+			waiting: (sentence) => void heard.push(sentence),
+		});
 		void opening.then(() => {
 			isOpen = true;
 		});
 		await until(() => heard.length > 0);
 		// Several times as long as it has patience for a lock.
-		await sleep(500);
+		await sleep(3 * PATIENCE_MS);
 		expect(isOpen).toBe(false);
 		expect(heard).toEqual([
 			expect.stringMatching(
@@ -113,12 +118,15 @@ describe.each(DIALECTS)('$title', (dialect) => {
 		const { url, remove } = await dialect.fresh();
 		const log = await openLog(url);
 		const database = url.startsWith('sqlite:')
-			? await openSqlite(url.slice('sqlite:'.length), { patienceMs: 100 })
-			: await openPostgres(url, { patienceMs: 100 });
+			? await openSqlite(url.slice('sqlite:'.length), { patienceMs: PATIENCE_MS })
+			: await openPostgres(url, { patienceMs: PATIENCE_MS });
 		await database.db.transaction().execute(async (transaction) => {
 			await database.lockHead(transaction, 'local');
 			const heard: string[] = [];
-			const other = await openLog(url, { patienceMs: 100, waiting: (sentence) => void heard.push(sentence) });
+			const other = await openLog(url, {
+				patienceMs: PATIENCE_MS,
+				waiting: (sentence) => void heard.push(sentence),
+			});
 			await expect(other.append(entryOf())).rejects.toMatchObject({ code: 'locked' });
 			expect(heard).toEqual([]);
 			await other.close();
